@@ -1,0 +1,2 @@
+/** Observations in, outcomes and ranked findings out; knows no trade. */
+package gaugeglass.engine;
