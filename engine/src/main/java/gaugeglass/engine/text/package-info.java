@@ -1,5 +1,3 @@
-/** Small helpers for reading and answering what people type. */
-@NullMarked
+/** Words for people: names of constants, nearest known words, and mistakes with their place. */
+@org.jspecify.annotations.NullMarked
 package gaugeglass.engine.text;
-
-import org.jspecify.annotations.NullMarked;

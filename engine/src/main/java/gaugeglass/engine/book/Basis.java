@@ -1,0 +1,19 @@
+package gaugeglass.engine.book;
+
+import gaugeglass.engine.text.Words;
+
+/** What a rule or a limit stands on. */
+public enum Basis {
+    /** A published standard, code or government document, named as a source. Such a limit is never loosened. */
+    STANDARD,
+    /** It follows from physics. */
+    CALCULATED,
+    /** Common practice of the trade, without a source. */
+    PRACTICE,
+    /** This project's own choice. */
+    OURS;
+
+    public String word() {
+        return Words.of(this);
+    }
+}

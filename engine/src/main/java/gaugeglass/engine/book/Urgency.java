@@ -1,0 +1,20 @@
+package gaugeglass.engine.book;
+
+import gaugeglass.engine.text.Words;
+
+/** How soon something must be done, most urgent first. */
+public enum Urgency {
+    STOP,
+    NOW,
+    SEASON,
+    PLAN,
+    WATCH;
+
+    public boolean isAbove(Urgency other) {
+        return compareTo(other) < 0;
+    }
+
+    public String word() {
+        return Words.of(this);
+    }
+}

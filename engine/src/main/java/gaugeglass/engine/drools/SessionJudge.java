@@ -1,0 +1,63 @@
+package gaugeglass.engine.drools;
+
+import gaugeglass.engine.facts.Facts;
+import gaugeglass.engine.facts.Slot;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.Match;
+
+/** The first judge: a Drools session over the facts that are known. */
+final class SessionJudge {
+    private final KieBase base;
+    private final Set<Class<?>> wanted;
+
+    SessionJudge(KieBase base, Iterable<Program> programs) {
+        this.base = base;
+        this.wanted = new HashSet<>();
+        for (Program program : programs) {
+            for (Program.Step step : program.steps) {
+                wanted.add(step.type());
+            }
+        }
+    }
+
+    /** Every match, by the rule's name. */
+    Map<String, List<Evidence>> matches(Facts facts) {
+        Map<String, List<Evidence>> matches = new HashMap<>();
+        KieSession session = base.newKieSession();
+        try {
+            for (Class<?> type : wanted) {
+                for (Slot slot : facts.table(type).all()) {
+                    slot.fact().ifPresent(session::insert);
+                }
+            }
+            // The match is the finding: refusing it here means that no consequence ever runs.
+            session.fireAllRules(match -> {
+                matches.computeIfAbsent(match.getRule().getName(), name -> new ArrayList<>())
+                        .add(evidence(match));
+                return false;
+            });
+        } finally {
+            session.dispose();
+        }
+        return matches;
+    }
+
+    private static Evidence evidence(Match match) {
+        Map<String, Object> bound = new LinkedHashMap<>();
+        for (String id : match.getDeclarationIds()) {
+            // The rule's own variables begin with a dollar sign; the rest are made by the compiler.
+            if (id.startsWith("$")) {
+                bound.put(id.substring(1), match.getDeclarationValue(id));
+            }
+        }
+        return new Evidence(List.copyOf(match.getObjects()), bound);
+    }
+}
