@@ -3,7 +3,8 @@ package gaugeglass.engine.book;
 import java.util.Map;
 
 /**
- * One degree of a practice: how urgent it is that far past its limit, and what is said to have been seen.
+ * One degree of a practice: how urgent it is that far past its limit, and what is said to have been
+ * seen.
  *
  * @param name the second part of the names of its rules
  * @param urgency meaningless on a sign

@@ -4,7 +4,10 @@ import gaugeglass.engine.text.Words;
 
 /** What a rule or a limit stands on. */
 public enum Basis {
-    /** A published standard, code or government document, named as a source. Such a limit is never loosened. */
+    /**
+     * A published standard, code or government document, named as a source. Such a limit is never
+     * loosened.
+     */
     STANDARD,
     /** It follows from physics. */
     CALCULATED,

@@ -57,6 +57,9 @@ public record Card(
 
     /** The most urgent thing it can say. */
     public Urgency worst() {
-        return bands.values().stream().map(Band::urgency).min(Urgency::compareTo).orElse(Urgency.WATCH);
+        return bands.values().stream()
+                .map(Band::urgency)
+                .min(Urgency::compareTo)
+                .orElse(Urgency.WATCH);
     }
 }

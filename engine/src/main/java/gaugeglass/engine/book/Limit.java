@@ -7,14 +7,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A number that decides a verdict, kept apart from the rules that use it. It is a fact of every session.
+ * A number that decides a verdict, kept apart from the rules that use it. It is a fact of every
+ * session.
  *
  * @param id its name
  * @param value a {@link Quantity}, a {@link Period} or an {@link Integer}
  * @param written the value as it is written in the table
  * @param meaning what it limits, in words
  * @param safer the direction in which it is the more cautious
- * @param least the end of the span in which a company may move it; empty where it may not be moved that way
+ * @param least the end of the span in which a company may move it; empty where it may not be moved
+ *     that way
  * @param most the other end
  * @param step the smallest difference that matters when it is read; tests move a limit by it
  * @param basis what it stands on
@@ -61,7 +63,8 @@ public record Limit(
 
     private <T> T as(Class<T> type, String words) {
         if (!type.isInstance(value)) {
-            throw new IllegalStateException("the limit " + id + " is " + written + ", which is not " + words);
+            throw new IllegalStateException(
+                    "the limit " + id + " is " + written + ", which is not " + words);
         }
         return type.cast(value);
     }

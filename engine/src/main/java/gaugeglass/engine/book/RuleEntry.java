@@ -28,7 +28,8 @@ public record RuleEntry(
      * One pattern of a rule.
      *
      * @param type the fact's class
-     * @param checks for each constraint in order, {@code k} where it looks only at keys, else {@code v}
+     * @param checks for each constraint in order, {@code k} where it looks only at keys, else
+     *     {@code v}
      * @param keyBinds the variables that are bound to keys
      * @param join the variable that the first key must equal; empty where there is none
      */

@@ -15,8 +15,8 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * A rulebook in the form in which a build leaves it and a start reads it: one JSON text that holds the vocabulary, the
- * words, the limits and the index of the compiled rules.
+ * A rulebook in the form in which a build leaves it and a start reads it: one JSON text that holds
+ * the vocabulary, the words, the limits and the index of the compiled rules.
  *
  * @param trade the class name of the trade
  * @param vocabulary its items
@@ -38,28 +38,34 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         Node node = NodeReader.read(name, text, mistakes);
         Form form = Form.of(name, "", node, mistakes);
         if (!form.text("format").equals(String.valueOf(FORMAT))) {
-            form.wrong("format", "this is another format of stored rulebook", String.valueOf(FORMAT), "");
+            form.wrong(
+                    "format",
+                    "this is another format of stored rulebook",
+                    String.valueOf(FORMAT),
+                    "");
             throw new Mistakes(mistakes);
         }
         Vocabulary vocabulary = StoredVocabulary.read(form.form("vocabulary"), loader);
-        Book book = new Book(
-                form.text("name"),
-                form.text("version"),
-                form.text("hash"),
-                byId(form.forms("cards"), f -> BookReader.card(f, ""), Card::id),
-                byId(form.forms("limits"), f -> BookReader.limit(f, ""), Limit::id),
-                byId(form.forms("cautions"), BookReader::caution, Caution::id),
-                byId(form.forms("remedies"), BookReader::remedy, Remedy::id),
-                form.forms("diagnoses").stream().map(BookReader::diagnosis).toList(),
-                form.forms("rules").stream().map(BookReader::rule).toList(),
-                form.texts("models"));
+        Book book =
+                new Book(
+                        form.text("name"),
+                        form.text("version"),
+                        form.text("hash"),
+                        byId(form.forms("cards"), f -> BookReader.card(f, ""), Card::id),
+                        byId(form.forms("limits"), f -> BookReader.limit(f, ""), Limit::id),
+                        byId(form.forms("cautions"), BookReader::caution, Caution::id),
+                        byId(form.forms("remedies"), BookReader::remedy, Remedy::id),
+                        form.forms("diagnoses").stream().map(BookReader::diagnosis).toList(),
+                        form.forms("rules").stream().map(BookReader::rule).toList(),
+                        form.texts("models"));
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
         return new StoredBook(form.text("trade"), vocabulary, book);
     }
 
-    private static <T> Map<String, T> byId(List<Form> forms, Function<Form, T> read, Function<T, String> id) {
+    private static <T> Map<String, T> byId(
+            List<Form> forms, Function<Form, T> read, Function<T, String> id) {
         Map<String, T> all = new LinkedHashMap<>();
         for (Form form : forms) {
             T one = read.apply(form);
@@ -79,8 +85,14 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         all.put("models", book.models());
         all.put("vocabulary", StoredVocabulary.write(vocabulary));
         all.put("limits", list(book.limits().values(), StoredBook::limit));
-        all.put("cautions", list(book.cautions().values(), c -> fields("id", c.id(), "title", c.title(), "text", c.text())));
-        all.put("remedies", list(book.remedies().values(), r -> fields("id", r.id(), "work", r.work())));
+        all.put(
+                "cautions",
+                list(
+                        book.cautions().values(),
+                        c -> fields("id", c.id(), "title", c.title(), "text", c.text())));
+        all.put(
+                "remedies",
+                list(book.remedies().values(), r -> fields("id", r.id(), "work", r.work())));
         all.put("cards", list(book.cards().values(), StoredBook::card));
         all.put("diagnoses", list(book.diagnoses(), StoredBook::diagnosis));
         all.put("rules", list(book.rules(), StoredBook::rule));
@@ -111,12 +123,15 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
 
     private static Map<String, Object> card(Card card) {
         Map<String, Object> bands = new LinkedHashMap<>();
-        card.bands().forEach((name, band) -> bands.put(
-                name,
-                fields(
-                        "urgency", band.urgency().word(),
-                        "seen", band.seen(),
-                        "variants", new LinkedHashMap<>(band.variants()))));
+        card.bands()
+                .forEach(
+                        (name, band) ->
+                                bands.put(
+                                        name,
+                                        fields(
+                                                "urgency", band.urgency().word(),
+                                                "seen", band.seen(),
+                                                "variants", new LinkedHashMap<>(band.variants()))));
         return fields(
                 "id", card.id(),
                 "subject", card.subject(),
@@ -158,9 +173,12 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
 
     private static Map<String, Object> clue(Clue clue) {
         return fields(
-                clue.outcome() == Clue.When.FOUND ? "found" : "in-order", clue.card(),
-                "weight", String.valueOf(clue.weight()),
-                "says", clue.says());
+                clue.outcome() == Clue.When.FOUND ? "found" : "in-order",
+                clue.card(),
+                "weight",
+                String.valueOf(clue.weight()),
+                "says",
+                clue.says());
     }
 
     private static Map<String, Object> rule(RuleEntry rule) {
@@ -172,8 +190,19 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
                 "line", String.valueOf(rule.line()),
                 "needs", rule.needs(),
                 "limits", rule.limits(),
-                "steps", list(rule.steps(), s -> fields(
-                        "type", s.type(), "checks", s.checks(), "keys", s.keyBinds(), "join", s.join())));
+                "steps",
+                        list(
+                                rule.steps(),
+                                s ->
+                                        fields(
+                                                "type",
+                                                s.type(),
+                                                "checks",
+                                                s.checks(),
+                                                "keys",
+                                                s.keyBinds(),
+                                                "join",
+                                                s.join())));
     }
 
     /** Keys with their values; what is empty is left out. */
@@ -181,9 +210,10 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         Map<String, Object> fields = new LinkedHashMap<>();
         for (int i = 0; i < pairs.length; i += 2) {
             Object value = pairs[i + 1];
-            boolean empty = value instanceof String text && text.isEmpty()
-                    || value instanceof List<?> list && list.isEmpty()
-                    || value instanceof Map<?, ?> map && map.isEmpty();
+            boolean empty =
+                    value instanceof String text && text.isEmpty()
+                            || value instanceof List<?> list && list.isEmpty()
+                            || value instanceof Map<?, ?> map && map.isEmpty();
             if (!empty) {
                 fields.put((String) pairs[i], value);
             }

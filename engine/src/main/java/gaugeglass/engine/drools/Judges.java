@@ -17,7 +17,9 @@ import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.drools.modelcompiler.KieBaseBuilder;
 
-/** Both judges over one set of compiled rules; immutable, and used by any number of threads at once. */
+/**
+ * Both judges over one set of compiled rules; immutable, and used by any number of threads at once.
+ */
 public final class Judges {
     private final List<Program> programs;
     private final SessionJudge session;
@@ -35,31 +37,40 @@ public final class Judges {
      * @param loader where the classes are
      * @throws IllegalStateException when classes and index do not fit each other
      */
-    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
+    public static Judges of(
+            Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
         List<Model> loaded = new ArrayList<>();
         Map<String, Rule> rules = new HashMap<>();
         for (String name : models) {
             try {
-                Model model = (Model)
-                        Class.forName(name, true, loader).getDeclaredConstructor().newInstance();
+                Model model =
+                        (Model)
+                                Class.forName(name, true, loader)
+                                        .getDeclaredConstructor()
+                                        .newInstance();
                 loaded.add(model);
                 model.getRules().forEach(rule -> rules.put(rule.getName(), rule));
             } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException("the compiled rules " + name + " cannot be loaded", e);
+                throw new IllegalStateException(
+                        "the compiled rules " + name + " cannot be loaded", e);
             }
         }
         List<Program> programs = new ArrayList<>(entries.size());
         for (RuleEntry entry : entries) {
             Rule rule = rules.remove(entry.name());
             if (rule == null) {
-                throw new IllegalStateException("the rule \"" + entry.name() + "\" is indexed but not compiled");
+                throw new IllegalStateException(
+                        "the rule \"" + entry.name() + "\" is indexed but not compiled");
             }
             programs.add(Program.of(rule, entry));
         }
         if (!rules.isEmpty()) {
-            throw new IllegalStateException("rules are compiled but not indexed: " + rules.keySet());
+            throw new IllegalStateException(
+                    "rules are compiled but not indexed: " + rules.keySet());
         }
-        return new Judges(programs, new SessionJudge(KieBaseBuilder.createKieBaseFromModel(loaded), programs));
+        return new Judges(
+                programs,
+                new SessionJudge(KieBaseBuilder.createKieBaseFromModel(loaded), programs));
     }
 
     /**
@@ -91,7 +102,9 @@ public final class Judges {
             List<Verdict> verdicts) {
         Map<String, List<Evidence>> bySubject = new HashMap<>();
         for (Evidence evidence : found) {
-            bySubject.computeIfAbsent(subject(program, evidence), s -> new ArrayList<>()).add(evidence);
+            bySubject
+                    .computeIfAbsent(subject(program, evidence), s -> new ArrayList<>())
+                    .add(evidence);
         }
         List<String> subjects = kind.isEmpty() ? List.of(Subjects.UNIT) : facts.tags(kind);
         int placed = 0;
@@ -99,43 +112,73 @@ public final class Judges {
             placed += reached.containsKey(subject) ? 1 : 0;
         }
         if (placed != reached.size()) {
-            throw new IllegalStateException("\"" + program.rule.name() + "\" is about " + reached.keySet()
-                    + ", not all of which is a " + kind);
+            throw new IllegalStateException(
+                    "\""
+                            + program.rule.name()
+                            + "\" is about "
+                            + reached.keySet()
+                            + ", not all of which is a "
+                            + kind);
         }
         if (subjects.isEmpty()) {
-            verdicts.add(new Verdict(
-                    program.rule, Subjects.UNIT, Verdict.Outcome.NOT_APPLICABLE, List.of(), List.of()));
+            verdicts.add(
+                    new Verdict(
+                            program.rule,
+                            Subjects.UNIT,
+                            Verdict.Outcome.NOT_APPLICABLE,
+                            List.of(),
+                            List.of()));
             return;
         }
         Map<String, OpenJudge.Reach> structure = null;
         for (String subject : subjects) {
             OpenJudge.Reach reach = reached.get(subject);
             if (reach != null && !reach.matches.isEmpty()) {
-                verdicts.add(new Verdict(
-                        program.rule, subject, Verdict.Outcome.FOUND, bySubject.get(subject), List.of()));
+                verdicts.add(
+                        new Verdict(
+                                program.rule,
+                                subject,
+                                Verdict.Outcome.FOUND,
+                                bySubject.get(subject),
+                                List.of()));
             } else if (reach != null && reach.isOpen) {
                 List<Missing> missing = List.copyOf(reach.missing);
-                verdicts.add(new Verdict(program.rule, subject, Verdict.Outcome.UNDETERMINED, List.of(), missing));
+                verdicts.add(
+                        new Verdict(
+                                program.rule,
+                                subject,
+                                Verdict.Outcome.UNDETERMINED,
+                                List.of(),
+                                missing));
             } else {
                 if (structure == null) {
                     structure = OpenJudge.readStructure(program, facts);
                 }
-                verdicts.add(new Verdict(
-                        program.rule,
-                        subject,
-                        structure.containsKey(subject) ? Verdict.Outcome.IN_ORDER : Verdict.Outcome.NOT_APPLICABLE,
-                        List.of(),
-                        List.of()));
+                verdicts.add(
+                        new Verdict(
+                                program.rule,
+                                subject,
+                                structure.containsKey(subject)
+                                        ? Verdict.Outcome.IN_ORDER
+                                        : Verdict.Outcome.NOT_APPLICABLE,
+                                List.of(),
+                                List.of()));
             }
         }
     }
 
     private static String subject(Program program, Evidence evidence) {
-        return program.about < 0 ? Subjects.UNIT : (String) evidence.bound().get(Program.ABOUT.substring(1));
+        return program.about < 0
+                ? Subjects.UNIT
+                : (String) evidence.bound().get(Program.ABOUT.substring(1));
     }
 
-    /** Every match of the session must be one of the second judge's certain ones, and the other way round. */
-    private static void agree(Program program, List<Evidence> found, Map<String, OpenJudge.Reach> reached) {
+    /**
+     * Every match of the session must be one of the second judge's certain ones, and the other way
+     * round.
+     */
+    private static void agree(
+            Program program, List<Evidence> found, Map<String, OpenJudge.Reach> reached) {
         Set<String> first = new TreeSet<>();
         Set<String> second = new TreeSet<>();
         int certain = 0;
@@ -154,15 +197,23 @@ public final class Judges {
             }
         }
         if (!first.equals(second)) {
-            throw new JudgesDisagree("the judges disagree on \"" + program.rule.name() + "\": " + first + " against "
-                    + second);
+            throw new JudgesDisagree(
+                    "the judges disagree on \""
+                            + program.rule.name()
+                            + "\": "
+                            + first
+                            + " against "
+                            + second);
         }
     }
 
     private static String identity(Object[] facts) {
         StringBuilder text = new StringBuilder();
         for (Object fact : facts) {
-            text.append(Words.spoken(fact)).append('@').append(System.identityHashCode(fact)).append(' ');
+            text.append(Words.spoken(fact))
+                    .append('@')
+                    .append(System.identityHashCode(fact))
+                    .append(' ');
         }
         return text.toString();
     }

@@ -14,11 +14,13 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * The second judge: reads a rule's conditions with three values, so that what was not seen may be anything.
+ * The second judge: reads a rule's conditions with three values, so that what was not seen may be
+ * anything.
  *
- * <p>An unseen slot is tried with every fact that may stand there, where those can be listed; the same slot holds the
- * same fact throughout one try. Where they cannot be listed it holds the unknown, and a constraint that looks at it
- * may be true. So a rule is ruled out only where no possible answer could make it match.
+ * <p>An unseen slot is tried with every fact that may stand there, where those can be listed; the
+ * same slot holds the same fact throughout one try. Where they cannot be listed it holds the
+ * unknown, and a constraint that looks at it may be true. So a rule is ruled out only where no
+ * possible answer could make it match.
  */
 final class OpenJudge {
     /** Stands for a value that was not seen and cannot be listed. */
@@ -38,8 +40,10 @@ final class OpenJudge {
     static final class Reach {
         /** The matches that need no further answer. */
         final List<Object[]> matches = new ArrayList<>();
+
         /** The answers on which another match hangs. */
         final Set<Missing> missing = new TreeSet<>();
+
         boolean isOpen;
     }
 
@@ -104,7 +108,8 @@ final class OpenJudge {
             if (!unknown) {
                 values[bind.variable()] = bind.binding().eval(fact);
             } else {
-                values[bind.variable()] = bind.isKey() ? bind.binding().eval(slot.witness()) : UNKNOWN;
+                values[bind.variable()] =
+                        bind.isKey() ? bind.binding().eval(slot.witness()) : UNKNOWN;
             }
         }
         for (Program.Check check : step.checks()) {
@@ -138,7 +143,11 @@ final class OpenJudge {
             throw e;
         } catch (Exception e) {
             throw new IllegalStateException(
-                    "a condition of \"" + program.rule.name() + "\" failed on " + Arrays.toString(taken), e);
+                    "a condition of \""
+                            + program.rule.name()
+                            + "\" failed on "
+                            + Arrays.toString(taken),
+                    e);
         }
     }
 

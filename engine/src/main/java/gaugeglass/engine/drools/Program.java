@@ -23,6 +23,7 @@ final class Program {
     final RuleEntry rule;
     final Step[] steps;
     final int variables;
+
     /** The subject's variable; -1 where the rule is about the unit. */
     final int about;
 
@@ -45,14 +46,15 @@ final class Program {
     /**
      * Lays out a rule.
      *
-     * @throws IllegalStateException when the rule holds anything but patterns joined by "and", or when the index does
-     *     not fit it
+     * @throws IllegalStateException when the rule holds anything but patterns joined by "and", or
+     *     when the index does not fit it
      */
     static Program of(Rule rule, RuleEntry entry) {
         List<Pattern<?>> patterns = new ArrayList<>();
         patterns(rule, rule.getView(), patterns);
         if (patterns.size() != entry.steps().size()) {
-            throw misfit(rule, "it has " + patterns.size() + " patterns, not " + entry.steps().size());
+            throw misfit(
+                    rule, "it has " + patterns.size() + " patterns, not " + entry.steps().size());
         }
         Map<String, Integer> numbers = new HashMap<>();
         Step[] steps = new Step[patterns.size()];
@@ -62,7 +64,8 @@ final class Program {
         return new Program(entry, steps, numbers.size(), numbers.getOrDefault(ABOUT, -1));
     }
 
-    private static Step step(Rule rule, Pattern<?> pattern, RuleEntry.Step indexed, Map<String, Integer> numbers) {
+    private static Step step(
+            Rule rule, Pattern<?> pattern, RuleEntry.Step indexed, Map<String, Integer> numbers) {
         Class<?> type = pattern.getPatternVariable().getType();
         if (!type.getName().equals(indexed.type())) {
             throw misfit(rule, "a pattern is over " + type.getName() + ", not " + indexed.type());
@@ -74,14 +77,21 @@ final class Program {
                 throw misfit(rule, "a binding takes more than the pattern's own fact");
             }
             Variable<?> bound = binding.getBoundVariable();
-            binds.add(new Bind(
-                    number(numbers, bound), binding, indexed.keyBinds().contains(bound.getName())));
+            binds.add(
+                    new Bind(
+                            number(numbers, bound),
+                            binding,
+                            indexed.keyBinds().contains(bound.getName())));
         }
         List<SingleConstraint> constraints = new ArrayList<>();
         constraints(rule, pattern.getConstraint(), constraints);
         if (constraints.size() != indexed.checks().length()) {
-            throw misfit(rule, "a pattern has " + constraints.size() + " constraints, not "
-                    + indexed.checks().length());
+            throw misfit(
+                    rule,
+                    "a pattern has "
+                            + constraints.size()
+                            + " constraints, not "
+                            + indexed.checks().length());
         }
         Check[] checks = new Check[constraints.size()];
         for (int i = 0; i < checks.length; i++) {
@@ -91,8 +101,12 @@ final class Program {
             for (int j = 0; j < inputs.length; j++) {
                 inputs[j] = number(numbers, taken[j]);
             }
-            checks[i] = new Check(
-                    constraint.getPredicate(), inputs, indexed.checks().charAt(i) == 'k', constraint.getExprId());
+            checks[i] =
+                    new Check(
+                            constraint.getPredicate(),
+                            inputs,
+                            indexed.checks().charAt(i) == 'k',
+                            constraint.getExprId());
         }
         int join = indexed.join().isEmpty() ? -1 : numbers.get(indexed.join());
         return new Step(type, self, binds.toArray(new Bind[0]), checks, join);
@@ -107,8 +121,13 @@ final class Program {
             patterns.add(pattern);
         } else if (condition.getType() == Condition.Type.AND) {
             condition.getSubConditions().forEach(sub -> patterns(rule, sub, patterns));
-        } else if (!(condition instanceof Consequence) && condition.getType() != Condition.Type.CONSEQUENCE) {
-            throw misfit(rule, "it holds \"" + condition.getType() + "\", which cannot be judged with answers missing");
+        } else if (!(condition instanceof Consequence)
+                && condition.getType() != Condition.Type.CONSEQUENCE) {
+            throw misfit(
+                    rule,
+                    "it holds \""
+                            + condition.getType()
+                            + "\", which cannot be judged with answers missing");
         }
     }
 
@@ -118,7 +137,8 @@ final class Program {
         }
         if (constraint instanceof SingleConstraint single) {
             all.add(single);
-        } else if (constraint.getType() == Constraint.Type.AND || constraint.getType() == Constraint.Type.MULTIPLE) {
+        } else if (constraint.getType() == Constraint.Type.AND
+                || constraint.getType() == Constraint.Type.MULTIPLE) {
             constraint.getChildren().forEach(child -> constraints(rule, child, all));
         } else {
             throw misfit(rule, "a pattern joins constraints by \"" + constraint.getType() + "\"");
@@ -126,6 +146,7 @@ final class Program {
     }
 
     private static IllegalStateException misfit(Rule rule, String why) {
-        return new IllegalStateException("the rule \"" + rule.getName() + "\" does not fit its index: " + why);
+        return new IllegalStateException(
+                "the rule \"" + rule.getName() + "\" does not fit its index: " + why);
     }
 }

@@ -14,7 +14,11 @@ import java.util.List;
  * @param missing what would settle it, when it is open
  */
 public record Verdict(
-        RuleEntry rule, String subject, Outcome outcome, List<Evidence> evidence, List<Missing> missing) {
+        RuleEntry rule,
+        String subject,
+        Outcome outcome,
+        List<Evidence> evidence,
+        List<Missing> missing) {
 
     /** The four things that can become of a rule. */
     public enum Outcome {

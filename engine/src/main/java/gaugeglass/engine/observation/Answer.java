@@ -8,7 +8,8 @@ import java.util.Optional;
  * One answer: what was seen, or why it could not be read.
  *
  * @param item what was asked
- * @param keys the tag of the one it is about and, for a fixed kind, the member; empty for the unit and the site
+ * @param keys the tag of the one it is about and, for a fixed kind, the member; empty for the unit
+ *     and the site
  * @param state when on the visit it held
  * @param fact what was seen; empty where it could not be read
  * @param unread why it could not be read; empty where it was

@@ -8,14 +8,16 @@ import java.util.OptionalInt;
  * Which pieces of one kind of equipment were described, and how many were said to be fitted.
  *
  * @param asFound how many were fitted at arrival; empty where nobody said
- * @param asLeft how many are fitted at the end; empty where nobody said, and then it follows from the tags
+ * @param asLeft how many are fitted at the end; empty where nobody said, and then it follows from
+ *     the tags
  * @param tags those described, in order
  * @param unread why they could not be counted; empty where they were, or nobody tried
  */
 public record Roster(OptionalInt asFound, OptionalInt asLeft, List<Tag> tags, String unread) {
 
     /** Nothing counted, nothing described. */
-    public static final Roster EMPTY = new Roster(OptionalInt.empty(), OptionalInt.empty(), List.of(), "");
+    public static final Roster EMPTY =
+            new Roster(OptionalInt.empty(), OptionalInt.empty(), List.of(), "");
 
     public Roster {
         tags = List.copyOf(tags);
@@ -43,7 +45,8 @@ public record Roster(OptionalInt asFound, OptionalInt asLeft, List<Tag> tags, St
         List<String> names = new ArrayList<>();
         for (Tag tag : tags) {
             if (tag.presence() == Presence.THROUGHOUT
-                    || tag.presence() == (state == State.AS_FOUND ? Presence.AS_FOUND : Presence.AS_LEFT)) {
+                    || tag.presence()
+                            == (state == State.AS_FOUND ? Presence.AS_FOUND : Presence.AS_LEFT)) {
                 names.add(tag.name());
             }
         }

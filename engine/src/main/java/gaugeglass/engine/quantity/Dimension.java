@@ -3,12 +3,16 @@ package gaugeglass.engine.quantity;
 /**
  * What kind of thing a quantity measures; only quantities of one dimension compare.
  *
- * <p>Two dimensions are <em>points</em> on a scale with a fixed beginning and have a dimension for the distance between
- * two of their points: a temperature and a temperature difference, an absolute pressure and a gauge pressure. A point
- * and a distance add up to a point; two points do not add up to anything.
+ * <p>Two dimensions are <em>points</em> on a scale with a fixed beginning and have a dimension for
+ * the distance between two of their points: a temperature and a temperature difference, an absolute
+ * pressure and a gauge pressure. A point and a distance add up to a point; two points do not add up
+ * to anything.
  */
 public enum Dimension {
-    /** Pressure over that of the surrounding air, and differences of pressure; below zero is vacuum or draft. */
+    /**
+     * Pressure over that of the surrounding air, and differences of pressure; below zero is vacuum
+     * or draft.
+     */
     PRESSURE("gauge pressure", "psi, oz/in2, inH2O, inHg or kPa", true),
     /** Pressure over a perfect vacuum, as a barometer shows it. */
     ABSOLUTE_PRESSURE("absolute pressure", "psia, inHg, kPa or mbar", false),
@@ -40,7 +44,10 @@ public enum Dimension {
         return words;
     }
 
-    /** The units people mostly write, as a phrase for a message: {@code psi, oz/in2, inH2O, inHg or kPa}. */
+    /**
+     * The units people mostly write, as a phrase for a message: {@code psi, oz/in2, inH2O, inHg or
+     * kPa}.
+     */
     public String usualUnits() {
         return usualUnits;
     }
@@ -55,7 +62,10 @@ public enum Dimension {
         return this == TEMPERATURE || this == ABSOLUTE_PRESSURE;
     }
 
-    /** The dimension of the distance between two values of this dimension: itself, unless it is a point. */
+    /**
+     * The dimension of the distance between two values of this dimension: itself, unless it is a
+     * point.
+     */
     Dimension distance() {
         return switch (this) {
             case TEMPERATURE -> TEMPERATURE_DIFFERENCE;

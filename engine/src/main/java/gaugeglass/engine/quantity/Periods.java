@@ -5,25 +5,29 @@ import java.time.Period;
 import java.util.List;
 
 /**
- * Reads and prints service lives and intervals in calendar units: {@code 10 years}, {@code 6 months}, {@code 7 days}.
+ * Reads and prints service lives and intervals in calendar units: {@code 10 years}, {@code 6
+ * months}, {@code 7 days}.
  *
- * <p>They are {@link Period}s and not quantities of time because a year is no fixed number of days: what is due is found
- * by adding the period to a date.
+ * <p>They are {@link Period}s and not quantities of time because a year is no fixed number of days:
+ * what is due is found by adding the period to a date.
  */
 public final class Periods {
 
-    private static final String EXPECTED = "a whole number and days, weeks, months or years, as in 6 months";
-    private static final List<String> SPELLINGS = List.of("days", "day", "d", "weeks", "week", "wk", "wks",
-            "months", "month", "mo", "mos", "years", "year", "yr", "yrs", "y");
+    private static final String EXPECTED =
+            "a whole number and days, weeks, months or years, as in 6 months";
+    private static final List<String> SPELLINGS =
+            List.of(
+                    "days", "day", "d", "weeks", "week", "wk", "wks", "months", "month", "mo",
+                    "mos", "years", "year", "yr", "yrs", "y");
     private static final int MOST_DIGITS = 4;
 
-    private Periods() {
-    }
+    private Periods() {}
 
     /**
      * The period that a person wrote: a whole number from 0 to 9999 and a calendar unit.
      *
-     * @throws QuantityFormatException if the text is anything else; a fraction of a year is to be written in months
+     * @throws QuantityFormatException if the text is anything else; a fraction of a year is to be
+     *     written in months
      */
     public static Period parse(String text) {
         int start = 0;
@@ -39,7 +43,9 @@ public final class Periods {
             at++;
         }
         if (at == start) {
-            throw refuse(text, start == end ? "nothing is written" : "does not begin with a whole number");
+            throw refuse(
+                    text,
+                    start == end ? "nothing is written" : "does not begin with a whole number");
         }
         if (at - start > MOST_DIGITS) {
             throw refuse(text, "longer than anything lasts");
@@ -54,7 +60,10 @@ public final class Periods {
         String word = text.substring(at, end);
         for (int i = 0; i < word.length(); i++) {
             char c = word.charAt(i);
-            if (c >= '0' && c <= '9' || c == ',' || c == '/' || c >= 0x80 && !QuantityText.isShapeless(c)) {
+            if (c >= '0' && c <= '9'
+                    || c == ','
+                    || c == '/'
+                    || c >= 0x80 && !QuantityText.isShapeless(c)) {
                 throw refuse(text, "not one whole number and one unit");
             }
         }
@@ -66,10 +75,14 @@ public final class Periods {
         int days = period.getDays();
         int months = period.getMonths();
         int years = period.getYears();
-        if ((days == 0 ? 0 : 1) + (months == 0 ? 0 : 1) + (years == 0 ? 0 : 1) > 1 || period.isNegative()) {
-            throw new IllegalArgumentException("period of more than one unit, or below zero: " + period);
+        if ((days == 0 ? 0 : 1) + (months == 0 ? 0 : 1) + (years == 0 ? 0 : 1) > 1
+                || period.isNegative()) {
+            throw new IllegalArgumentException(
+                    "period of more than one unit, or below zero: " + period);
         }
-        return years != 0 ? counted(years, "year") : months != 0 ? counted(months, "month") : counted(days, "day");
+        return years != 0
+                ? counted(years, "year")
+                : months != 0 ? counted(months, "month") : counted(days, "day");
     }
 
     private static Period of(String text, int count, String word) {
@@ -85,8 +98,10 @@ public final class Periods {
             case "m":
                 throw refuse(text, "m may be minutes or months");
             default:
-                throw new QuantityFormatException(text, "no calendar unit is spelled '"
-                        + QuantityFormatException.shown(word) + "'", EXPECTED,
+                throw new QuantityFormatException(
+                        text,
+                        "no calendar unit is spelled '" + QuantityFormatException.shown(word) + "'",
+                        EXPECTED,
                         Nearest.to(word, SPELLINGS).orElse(""));
         }
     }

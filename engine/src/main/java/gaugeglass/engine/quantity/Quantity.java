@@ -10,9 +10,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * A measured or limiting value: an exact number, its unit, and the text it was typed as.
  *
- * <p>Immutable. Two quantities are equal when they have one dimension and are exactly the same amount, whatever their
- * units and texts: {@code 16 oz/in2} equals {@code 1 psi}. Quantities of different dimensions are never equal, and
- * ordering, adding or dividing them is an {@link IllegalArgumentException} that names both.
+ * <p>Immutable. Two quantities are equal when they have one dimension and are exactly the same
+ * amount, whatever their units and texts: {@code 16 oz/in2} equals {@code 1 psi}. Quantities of
+ * different dimensions are never equal, and ordering, adding or dividing them is an {@link
+ * IllegalArgumentException} that names both.
  */
 public final class Quantity implements Comparable<Quantity> {
 
@@ -22,6 +23,7 @@ public final class Quantity implements Comparable<Quantity> {
     private final Rational value;
     private final Unit unit;
     private final String typed;
+
     /** The value in SI, worked out when first needed; computing it twice in a race does no harm. */
     private @Nullable Rational base;
 
@@ -32,7 +34,8 @@ public final class Quantity implements Comparable<Quantity> {
     }
 
     /**
-     * A quantity from a number written as a decimal or a fraction ({@code 1.5}, {@code 3/4}, {@code 1 1/2}).
+     * A quantity from a number written as a decimal or a fraction ({@code 1.5}, {@code 3/4}, {@code
+     * 1 1/2}).
      *
      * @throws QuantityFormatException if the number is not written so
      */
@@ -51,14 +54,16 @@ public final class Quantity implements Comparable<Quantity> {
     }
 
     /**
-     * The quantity that a person wrote, read as the expected dimension: {@code 8 oz} is a pressure where a pressure is
-     * expected and a weight where a weight is.
+     * The quantity that a person wrote, read as the expected dimension: {@code 8 oz} is a pressure
+     * where a pressure is expected and a weight where a weight is.
      *
-     * <p>Takes decimals, fractions and mixed numbers ({@code 1-1/2 in}), the usual spellings of each unit, inch marks,
-     * degree signs, fraction characters, and {@code vacuum} after a pressure for a value below zero. Whatever could be
-     * read in two ways is refused: commas, a missing unit, a range, an improper fraction.
+     * <p>Takes decimals, fractions and mixed numbers ({@code 1-1/2 in}), the usual spellings of
+     * each unit, inch marks, degree signs, fraction characters, and {@code vacuum} after a pressure
+     * for a value below zero. Whatever could be read in two ways is refused: commas, a missing
+     * unit, a range, an improper fraction.
      *
-     * @throws QuantityFormatException if the text cannot be read without guessing; it says how to write it
+     * @throws QuantityFormatException if the text cannot be read without guessing; it says how to
+     *     write it
      */
     public static Quantity parse(String text, Dimension expected) {
         return QuantityText.parse(text, expected);
@@ -112,8 +117,9 @@ public final class Quantity implements Comparable<Quantity> {
     }
 
     /**
-     * The sum, in this quantity's unit. A point (temperature, absolute pressure) takes a distance (temperature
-     * difference, gauge pressure), in either order, and gives a point in the point's unit.
+     * The sum, in this quantity's unit. A point (temperature, absolute pressure) takes a distance
+     * (temperature difference, gauge pressure), in either order, and gives a point in the point's
+     * unit.
      *
      * @throws IllegalArgumentException if the dimensions do not add up, as two points do not
      */
@@ -130,7 +136,8 @@ public final class Quantity implements Comparable<Quantity> {
     }
 
     /**
-     * The difference, in this quantity's unit. Two points give a distance; a point less a distance gives a point.
+     * The difference, in this quantity's unit. Two points give a distance; a point less a distance
+     * gives a point.
      *
      * @throws IllegalArgumentException if the dimensions do not go together
      */
@@ -152,8 +159,10 @@ public final class Quantity implements Comparable<Quantity> {
      */
     public Quantity times(Rational factor) {
         if (dimension() == Dimension.TEMPERATURE) {
-            throw new IllegalArgumentException("cannot multiply or divide " + named()
-                    + "; only a temperature difference can be");
+            throw new IllegalArgumentException(
+                    "cannot multiply or divide "
+                            + named()
+                            + "; only a temperature difference can be");
         }
         return of(value.times(factor), unit);
     }
@@ -205,8 +214,14 @@ public final class Quantity implements Comparable<Quantity> {
             return value;
         }
         if (other.dimension() != dimension()) {
-            throw new IllegalArgumentException("cannot express " + named() + " in " + other.symbol() + " ("
-                    + other.dimension().words() + ")");
+            throw new IllegalArgumentException(
+                    "cannot express "
+                            + named()
+                            + " in "
+                            + other.symbol()
+                            + " ("
+                            + other.dimension().words()
+                            + ")");
         }
         return other.fromBase(base());
     }
@@ -221,7 +236,10 @@ public final class Quantity implements Comparable<Quantity> {
         return valueIn(other).toBigDecimal(context);
     }
 
-    /** The number of another unit to so many significant digits, halves away from zero; for showing, not for judging. */
+    /**
+     * The number of another unit to so many significant digits, halves away from zero; for showing,
+     * not for judging.
+     */
     public BigDecimal in(Unit other, int digits) {
         return in(other, new MathContext(digits, RoundingMode.HALF_UP));
     }
@@ -269,8 +287,8 @@ public final class Quantity implements Comparable<Quantity> {
     /**
      * What was typed; for a quantity that was worked out, number and symbol.
      *
-     * <p>A number that ends within nine digits is shown whole and reads back as the same quantity; any other is rounded
-     * to five significant digits.
+     * <p>A number that ends within nine digits is shown whole and reads back as the same quantity;
+     * any other is rounded to five significant digits.
      */
     @Override
     public String toString() {
@@ -298,6 +316,7 @@ public final class Quantity implements Comparable<Quantity> {
     }
 
     private IllegalArgumentException mismatch(String verb, Quantity other) {
-        return new IllegalArgumentException("cannot " + verb + " " + named() + " and " + other.named());
+        return new IllegalArgumentException(
+                "cannot " + verb + " " + named() + " and " + other.named());
     }
 }

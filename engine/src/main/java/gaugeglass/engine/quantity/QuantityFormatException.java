@@ -5,8 +5,9 @@ import java.util.Optional;
 /**
  * A written quantity or period that cannot be read without guessing.
  *
- * <p>The message is made of the parts, so that a caller who knows the place (file, line, key) can set it in front. What
- * was typed is shown without characters that could steer a terminal, and shortened when long.
+ * <p>The message is made of the parts, so that a caller who knows the place (file, line, key) can
+ * set it in front. What was typed is shown without characters that could steer a terminal, and
+ * shortened when long.
  */
 public final class QuantityFormatException extends IllegalArgumentException {
 
@@ -16,6 +17,7 @@ public final class QuantityFormatException extends IllegalArgumentException {
     private final String typed;
     private final String problem;
     private final String expected;
+
     /** Empty when there is none: an exception must be serializable, and Optional is not. */
     private final String nearest;
 

@@ -11,8 +11,9 @@ import java.util.Optional;
 /**
  * Reads one written quantity from left to right: a sign, a number, a unit.
  *
- * <p>Hand-written and without regular expressions because every inspection reads dozens of quantities before it can
- * answer. The rule throughout: what has one meaning is taken, what could have two is refused and both are named.
+ * <p>Hand-written and without regular expressions because every inspection reads dozens of
+ * quantities before it can answer. The rule throughout: what has one meaning is taken, what could
+ * have two is refused and both are named.
  */
 final class QuantityText {
 
@@ -35,7 +36,13 @@ final class QuantityText {
     }
 
     static Quantity parse(String typed, Dimension expected) {
-        return new QuantityText(typed, "a number and a unit of " + expected.words() + " (" + expected.usualUnits() + ")")
+        return new QuantityText(
+                        typed,
+                        "a number and a unit of "
+                                + expected.words()
+                                + " ("
+                                + expected.usualUnits()
+                                + ")")
                 .quantity(expected);
     }
 
@@ -62,7 +69,9 @@ final class QuantityText {
             String without = withoutVacuum(key);
             if (!without.equals(key)) {
                 if (number.signum() < 0) {
-                    throw refuse("a minus sign and the word vacuum say the same thing twice", "one of the two");
+                    throw refuse(
+                            "a minus sign and the word vacuum say the same thing twice",
+                            "one of the two");
                 }
                 number = number.negated();
                 key = without;
@@ -149,8 +158,12 @@ final class QuantityText {
         if (upper.compareTo(lower) >= 0) {
             // 11/2 is as likely 1 1/2 with its space lost as it is five and a half.
             BigInteger[] parts = upper.divideAndRemainder(lower);
-            String apart = parts[1].signum() == 0 ? parts[0].toString() : parts[0] + " " + parts[1] + "/" + lower;
-            throw refuse("a fraction of one or more may be a mixed number that lost its space",
+            String apart =
+                    parts[1].signum() == 0
+                            ? parts[0].toString()
+                            : parts[0] + " " + parts[1] + "/" + lower;
+            throw refuse(
+                    "a fraction of one or more may be a mixed number that lost its space",
                     apart + " if that is meant, else the whole number apart from the fraction");
         }
         return Rational.of(upper, lower);
@@ -196,35 +209,51 @@ final class QuantityText {
         }
     }
 
-    /** A comma is a thousands mark to one reader and a decimal point to the next, so it is never taken. */
+    /**
+     * A comma is a thousands mark to one reader and a decimal point to the next, so it is never
+     * taken.
+     */
     private QuantityFormatException comma(String token) {
         String without = token.replace(",", "");
         int first = token.indexOf(',');
         int point = token.indexOf('.');
         String[] groups = (point < 0 ? token : token.substring(0, point)).split(",", -1);
-        boolean thousands = groups.length > 1 && !groups[0].isEmpty() && groups[0].length() <= 3
-                && (point < 0 || point > token.lastIndexOf(','));
+        boolean thousands =
+                groups.length > 1
+                        && !groups[0].isEmpty()
+                        && groups[0].length() <= 3
+                        && (point < 0 || point > token.lastIndexOf(','));
         for (int i = 1; i < groups.length; i++) {
             thousands &= groups[i].length() == 3;
         }
         String decimal = Rational.plain(decimalOf(token, first));
         if (thousands && groups.length == 2 && point < 0) {
-            return refuse("a comma may mark thousands or decimals",
-                    "written without a comma: " + without + ", or " + decimal + " if decimals are meant");
+            return refuse(
+                    "a comma may mark thousands or decimals",
+                    "written without a comma: "
+                            + without
+                            + ", or "
+                            + decimal
+                            + " if decimals are meant");
         }
         if (thousands) {
             return refuse("a comma in a number", "written without commas: " + without);
         }
         if (point < 0 && groups.length == 2 && !groups[1].isEmpty()) {
-            return refuse("a decimal comma", "written with a point: "
-                    + (groups[0].isEmpty() ? "0" : groups[0]) + "." + groups[1]);
+            return refuse(
+                    "a decimal comma",
+                    "written with a point: "
+                            + (groups[0].isEmpty() ? "0" : groups[0])
+                            + "."
+                            + groups[1]);
         }
         return refuse("commas that mark neither thousands nor decimals", "a number without commas");
     }
 
     private static BigDecimal decimalOf(String token, int comma) {
         String digits = token.replace(",", "").replace(".", "");
-        return digits.isEmpty() ? BigDecimal.ZERO
+        return digits.isEmpty()
+                ? BigDecimal.ZERO
                 : new BigDecimal(new BigInteger(digits), digits.length() - comma);
     }
 
@@ -235,7 +264,9 @@ final class QuantityText {
         for (int i = 0; i < written.length(); i++) {
             if (isDigit(written.charAt(i))) {
                 char before = i == 0 ? ' ' : written.charAt(i - 1);
-                if (!isLetter(before) && !isDigit(before) && !(before == '^' && i > 1 && isLetter(written.charAt(i - 2)))) {
+                if (!isLetter(before)
+                        && !isDigit(before)
+                        && !(before == '^' && i > 1 && isLetter(written.charAt(i - 2)))) {
                     return true;
                 }
             }
@@ -256,12 +287,16 @@ final class QuantityText {
         if (doubt.isPresent()) {
             return doubt.get();
         }
-        if (dimension == Dimension.PRESSURE && Unit.withKey(key, Dimension.ABSOLUTE_PRESSURE).isPresent()) {
-            return refuse("counts from a perfect vacuum, but a gauge counts from the air around it", "psi as the gauge"
-                    + " shows it (" + dimension.usualUnits() + ")");
+        if (dimension == Dimension.PRESSURE
+                && Unit.withKey(key, Dimension.ABSOLUTE_PRESSURE).isPresent()) {
+            return refuse(
+                    "counts from a perfect vacuum, but a gauge counts from the air around it",
+                    "psi as the gauge" + " shows it (" + dimension.usualUnits() + ")");
         }
-        if (dimension == Dimension.ABSOLUTE_PRESSURE && Unit.withKey(key, Dimension.PRESSURE).isPresent()) {
-            return refuse("counts from the air around it, but an absolute pressure counts from a perfect vacuum",
+        if (dimension == Dimension.ABSOLUTE_PRESSURE
+                && Unit.withKey(key, Dimension.PRESSURE).isPresent()) {
+            return refuse(
+                    "counts from the air around it, but an absolute pressure counts from a perfect vacuum",
                     dimension.usualUnits());
         }
         List<String> spellings = new ArrayList<>();
@@ -274,7 +309,9 @@ final class QuantityText {
         for (Unit unit : Unit.of(dimension)) {
             spellings.addAll(unit.spellings());
         }
-        return refuse("no unit of " + dimension.words() + " is spelled '" + written + "'", expected,
+        return refuse(
+                "no unit of " + dimension.words() + " is spelled '" + written + "'",
+                expected,
                 Nearest.to(key, spellings).map(near -> symbolFor(near, dimension)).orElse(""));
     }
 
@@ -290,31 +327,46 @@ final class QuantityText {
     /** The refusal for a spelling that people do write and that has two meanings. */
     private Optional<QuantityFormatException> knownDoubt(String key, Dimension dimension) {
         return switch (dimension) {
-            case PRESSURE -> switch (key) {
-                case "in", "ins", "inch", "inches" -> doubt("inches of what is not said", "inH2O or inHg");
-                case "ft", "foot", "feet" -> doubt("feet of what is not said", "ftH2O");
-                case "wc", "wg", "h2o", "water", "watercolumn" ->
-                        doubt("a water column measured in what is not said", "inH2O or ftH2O");
-                default -> Optional.empty();
-            };
-            case TIME -> switch (key) {
-                case "m" -> doubt("m may be minutes, months or metres", "min for minutes");
-                case "y", "yr", "yrs", "year", "years", "mo", "mos", "month", "months" ->
-                        doubt("years and months are no fixed length of time", dimension.usualUnits());
-                default -> Optional.empty();
-            };
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> switch (key) {
-                case "deg", "degs", "degree", "degrees" -> doubt("degrees of which scale is not said", "F or C");
-                default -> Optional.empty();
-            };
-            case POWER -> switch (key) {
-                case "btu", "btus" -> doubt("an amount of heat and not a rate", "Btu/h");
-                case "hp", "horsepower" -> doubt("may be a motor's horsepower or the horsepower of steam output",
-                        "bhp for steam output, or Btu/h, MBH or kW");
-                default -> key.startsWith("mbtu") || key.startsWith("mmbtu")
-                        ? doubt("M may be a thousand or a million", "MBH for thousands, or Btu/h written out")
-                        : Optional.empty();
-            };
+            case PRESSURE ->
+                    switch (key) {
+                        case "in", "ins", "inch", "inches" ->
+                                doubt("inches of what is not said", "inH2O or inHg");
+                        case "ft", "foot", "feet" -> doubt("feet of what is not said", "ftH2O");
+                        case "wc", "wg", "h2o", "water", "watercolumn" ->
+                                doubt(
+                                        "a water column measured in what is not said",
+                                        "inH2O or ftH2O");
+                        default -> Optional.empty();
+                    };
+            case TIME ->
+                    switch (key) {
+                        case "m" -> doubt("m may be minutes, months or metres", "min for minutes");
+                        case "y", "yr", "yrs", "year", "years", "mo", "mos", "month", "months" ->
+                                doubt(
+                                        "years and months are no fixed length of time",
+                                        dimension.usualUnits());
+                        default -> Optional.empty();
+                    };
+            case TEMPERATURE, TEMPERATURE_DIFFERENCE ->
+                    switch (key) {
+                        case "deg", "degs", "degree", "degrees" ->
+                                doubt("degrees of which scale is not said", "F or C");
+                        default -> Optional.empty();
+                    };
+            case POWER ->
+                    switch (key) {
+                        case "btu", "btus" -> doubt("an amount of heat and not a rate", "Btu/h");
+                        case "hp", "horsepower" ->
+                                doubt(
+                                        "may be a motor's horsepower or the horsepower of steam output",
+                                        "bhp for steam output, or Btu/h, MBH or kW");
+                        default ->
+                                key.startsWith("mbtu") || key.startsWith("mmbtu")
+                                        ? doubt(
+                                                "M may be a thousand or a million",
+                                                "MBH for thousands, or Btu/h written out")
+                                        : Optional.empty();
+                    };
             default -> Optional.empty();
         };
     }
@@ -324,8 +376,8 @@ final class QuantityText {
     }
 
     /**
-     * The form in which spellings are compared: lower case, no spaces, no points after letters, no hyphens between
-     * words, a stroke for "per", words for the marks of inch and foot.
+     * The form in which spellings are compared: lower case, no spaces, no points after letters, no
+     * hyphens between words, a stroke for "per", words for the marks of inch and foot.
      */
     static String squeeze(String spelling) {
         StringBuilder key = new StringBuilder(spelling.length());
@@ -364,7 +416,10 @@ final class QuantityText {
 
     // ---- characters
 
-    /** The text in ASCII: typographic forms of a sign become the sign, what cannot be seen or has no use is refused. */
+    /**
+     * The text in ASCII: typographic forms of a sign become the sign, what cannot be seen or has no
+     * use is refused.
+     */
     private String plain(String raw) {
         StringBuilder result = new StringBuilder(raw.length() + 4);
         for (int i = 0; i < raw.length(); i++) {
@@ -445,18 +500,31 @@ final class QuantityText {
 
     /** Whether the character is a kind of space; a tab is one, a line break is not. */
     static boolean isSpace(char c) {
-        return c == ' ' || c == '\t' || c >= 0x80 && Character.getType(c) == Character.SPACE_SEPARATOR;
+        return c == ' '
+                || c == '\t'
+                || c >= 0x80 && Character.getType(c) == Character.SPACE_SEPARATOR;
     }
 
-    /** Whether the character has no shape of its own: controls, line breaks, invisible and private ones. */
+    /**
+     * Whether the character has no shape of its own: controls, line breaks, invisible and private
+     * ones.
+     */
     static boolean isShapeless(char c) {
         if (c < 0x7f) {
             return c < ' ';
         }
         return switch (Character.getType(c)) {
-            case Character.CONTROL, Character.FORMAT, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED,
-                    Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.NON_SPACING_MARK,
-                    Character.ENCLOSING_MARK, Character.COMBINING_SPACING_MARK -> true;
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.NON_SPACING_MARK,
+                    Character.ENCLOSING_MARK,
+                    Character.COMBINING_SPACING_MARK ->
+                    true;
             default -> false;
         };
     }

@@ -28,7 +28,9 @@ public final class Rational implements Comparable<Rational> {
 
     /** The whole number. */
     public static Rational of(long whole) {
-        return whole == 0 ? ZERO : whole == 1 ? ONE : new Rational(BigInteger.valueOf(whole), BigInteger.ONE);
+        return whole == 0
+                ? ZERO
+                : whole == 1 ? ONE : new Rational(BigInteger.valueOf(whole), BigInteger.ONE);
     }
 
     /**
@@ -92,7 +94,8 @@ public final class Rational implements Comparable<Rational> {
         if (denominator.equals(other.denominator)) {
             return of(numerator.add(other.numerator), denominator);
         }
-        return of(numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
+        return of(
+                numerator.multiply(other.denominator).add(other.numerator.multiply(denominator)),
                 denominator.multiply(other.denominator));
     }
 
@@ -121,10 +124,14 @@ public final class Rational implements Comparable<Rational> {
         return numerator.signum() < 0 ? negated() : this;
     }
 
-    /** The number as a decimal, correctly rounded as the context says; an unlimited context is refused. */
+    /**
+     * The number as a decimal, correctly rounded as the context says; an unlimited context is
+     * refused.
+     */
     public BigDecimal toBigDecimal(MathContext context) {
         if (context.getPrecision() == 0) {
-            throw new IllegalArgumentException("a decimal of unlimited length; name the digits wanted");
+            throw new IllegalArgumentException(
+                    "a decimal of unlimited length; name the digits wanted");
         }
         return new BigDecimal(numerator).divide(new BigDecimal(denominator), context);
     }
@@ -134,18 +141,25 @@ public final class Rational implements Comparable<Rational> {
         if (denominator.equals(other.denominator)) {
             return numerator.compareTo(other.numerator);
         }
-        if (numerator.bitLength() <= SMALL && denominator.bitLength() <= SMALL
-                && other.numerator.bitLength() <= SMALL && other.denominator.bitLength() <= SMALL) {
-            return Long.compare(numerator.longValue() * other.denominator.longValue(),
+        if (numerator.bitLength() <= SMALL
+                && denominator.bitLength() <= SMALL
+                && other.numerator.bitLength() <= SMALL
+                && other.denominator.bitLength() <= SMALL) {
+            return Long.compare(
+                    numerator.longValue() * other.denominator.longValue(),
                     other.numerator.longValue() * denominator.longValue());
         }
-        return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
+        return numerator
+                .multiply(other.denominator)
+                .compareTo(other.numerator.multiply(denominator));
     }
 
     @Override
     public boolean equals(Object other) {
-        return this == other || other instanceof Rational that
-                && numerator.equals(that.numerator) && denominator.equals(that.denominator);
+        return this == other
+                || other instanceof Rational that
+                        && numerator.equals(that.numerator)
+                        && denominator.equals(that.denominator);
     }
 
     @Override

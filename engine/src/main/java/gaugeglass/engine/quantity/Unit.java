@@ -7,28 +7,44 @@ import java.util.Optional;
 /**
  * A unit of measure with its exact size in SI.
  *
- * <p>Sizes come from definitions, not from rounded tables: the inch is 0.0254 m, the pound 0.45359237 kg (international
- * agreement of 1959), standard gravity 9.80665 m/s2, the US gallon 231 cubic inches, the Btu that of the International
- * Table, 1055.05585262 J; inches of water and of mercury are the conventional ones, of a liquid of 1000 and 13595.1
- * kg/m3 under standard gravity. NIST SP 811 lists the same factors, rounded to seven digits.
+ * <p>Sizes come from definitions, not from rounded tables: the inch is 0.0254 m, the pound
+ * 0.45359237 kg (international agreement of 1959), standard gravity 9.80665 m/s2, the US gallon 231
+ * cubic inches, the Btu that of the International Table, 1055.05585262 J; inches of water and of
+ * mercury are the conventional ones, of a liquid of 1000 and 13595.1 kg/m3 under standard gravity.
+ * NIST SP 811 lists the same factors, rounded to seven digits.
  *
- * <p>A symbol is ASCII and unique within its dimension. Temperatures are the only units whose zero is not the zero of
- * SI.
+ * <p>A symbol is ASCII and unique within its dimension. Temperatures are the only units whose zero
+ * is not the zero of SI.
  */
 public enum Unit {
-    PSI(Dimension.PRESSURE, "psi", Size.PSI,
+    PSI(
+            Dimension.PRESSURE,
+            "psi",
+            Size.PSI,
             "psi psig psigauge lb/in2 lbs/in2 lbf/in2 lb/sqin lbs/sqin lb/squareinch pounds/squareinch pounds/sqin"
                     + " lb lbs pound pounds # #/in2"),
-    OUNCE_PER_SQUARE_INCH(Dimension.PRESSURE, "oz/in2", Size.PSI.dividedBy(Rational.of(16)),
+    OUNCE_PER_SQUARE_INCH(
+            Dimension.PRESSURE,
+            "oz/in2",
+            Size.PSI.dividedBy(Rational.of(16)),
             "oz/in2 oz/sqin ozs/sqin ounce/squareinch ounces/squareinch ounces/sqin osi oz ozs ounce ounces"),
-    INCH_OF_WATER(Dimension.PRESSURE, "inH2O", Size.INCH_OF_WATER,
+    INCH_OF_WATER(
+            Dimension.PRESSURE,
+            "inH2O",
+            Size.INCH_OF_WATER,
             "inh2o inwc inwg iwc iwg inwater inwatercolumn inwatergauge inwatergage inofh2o inofwc inofwater"
                     + " inofwatercolumn inofwatergauge inchh2o inchwc inchwater inchwatercolumn inchofwater"
                     + " inchofwatercolumn inchesh2o incheswc incheswg incheswater incheswatercolumn"
                     + " incheswatergauge inchesofh2o inchesofwc inchesofwater inchesofwatercolumn"),
-    FOOT_OF_WATER(Dimension.PRESSURE, "ftH2O", Size.INCH_OF_WATER.times(Rational.of(12)),
+    FOOT_OF_WATER(
+            Dimension.PRESSURE,
+            "ftH2O",
+            Size.INCH_OF_WATER.times(Rational.of(12)),
             "fth2o ftwc ftwater ftofwater ftofh2o feetwater feetofwater feetofh2o footofwater"),
-    INCH_OF_MERCURY(Dimension.PRESSURE, "inHg", Size.INCH_OF_MERCURY,
+    INCH_OF_MERCURY(
+            Dimension.PRESSURE,
+            "inHg",
+            Size.INCH_OF_MERCURY,
             "inhg inofhg inmercury inofmercury inchhg incheshg inchesofhg inchesmercury inchesofmercury"
                     + " inchofmercury"),
     PASCAL(Dimension.PRESSURE, "Pa", Rational.ONE, "pa pascal pascals"),
@@ -36,36 +52,78 @@ public enum Unit {
     KILOPASCAL(Dimension.PRESSURE, "kPa", Rational.of(1000), "kpa kpag kilopascal kilopascals"),
     BAR(Dimension.PRESSURE, "bar", Rational.of(100_000), "bar barg bars"),
 
-    PSI_ABSOLUTE(Dimension.ABSOLUTE_PRESSURE, "psia", Size.PSI, "psia psiabs psiabsolute lb/in2abs lb/sqinabs"),
-    INCH_OF_MERCURY_ABSOLUTE(Dimension.ABSOLUTE_PRESSURE, "inHg abs", Size.INCH_OF_MERCURY,
+    PSI_ABSOLUTE(
+            Dimension.ABSOLUTE_PRESSURE,
+            "psia",
+            Size.PSI,
+            "psia psiabs psiabsolute lb/in2abs lb/sqinabs"),
+    INCH_OF_MERCURY_ABSOLUTE(
+            Dimension.ABSOLUTE_PRESSURE,
+            "inHg abs",
+            Size.INCH_OF_MERCURY,
             "inhgabs inhga inhg inofhg inmercury inofmercury inchhg incheshg inchesofhg inchesmercury inchesofmercury"
                     + " inchofmercury"),
-    MILLIBAR_ABSOLUTE(Dimension.ABSOLUTE_PRESSURE, "mbar abs", Rational.of(100),
+    MILLIBAR_ABSOLUTE(
+            Dimension.ABSOLUTE_PRESSURE,
+            "mbar abs",
+            Rational.of(100),
             "mbarabs mbara mbar mb millibar millibars hpa"),
-    KILOPASCAL_ABSOLUTE(Dimension.ABSOLUTE_PRESSURE, "kPa abs", Rational.of(1000),
+    KILOPASCAL_ABSOLUTE(
+            Dimension.ABSOLUTE_PRESSURE,
+            "kPa abs",
+            Rational.of(1000),
             "kpaabs kpaa kpa kilopascal kilopascals"),
 
-    MILLIMETRE(Dimension.LENGTH, "mm", Rational.of(1, 1000),
+    MILLIMETRE(
+            Dimension.LENGTH,
+            "mm",
+            Rational.of(1, 1000),
             "mm millimetre millimetres millimeter millimeters"),
-    CENTIMETRE(Dimension.LENGTH, "cm", Rational.of(1, 100), "cm centimetre centimetres centimeter centimeters"),
+    CENTIMETRE(
+            Dimension.LENGTH,
+            "cm",
+            Rational.of(1, 100),
+            "cm centimetre centimetres centimeter centimeters"),
     INCH(Dimension.LENGTH, "in", Size.INCH, "in ins inch inches"),
     FOOT(Dimension.LENGTH, "ft", Size.FOOT, "ft foot feet"),
     METRE(Dimension.LENGTH, "m", Rational.ONE, "m metre metres meter meters"),
 
-    SQUARE_INCH(Dimension.AREA, "in2", Size.INCH.times(Size.INCH),
+    SQUARE_INCH(
+            Dimension.AREA,
+            "in2",
+            Size.INCH.times(Size.INCH),
             "in2 sqin sqinch sqinches squarein squareinch squareinches"),
-    SQUARE_FOOT(Dimension.AREA, "ft2", Size.FOOT.times(Size.FOOT),
+    SQUARE_FOOT(
+            Dimension.AREA,
+            "ft2",
+            Size.FOOT.times(Size.FOOT),
             "ft2 sqft sqfoot sqfeet squareft squarefoot squarefeet sf"),
-    SQUARE_METRE(Dimension.AREA, "m2", Rational.ONE,
+    SQUARE_METRE(
+            Dimension.AREA,
+            "m2",
+            Rational.ONE,
             "m2 sqm squaremetre squaremetres squaremeter squaremeters"),
 
     LITRE(Dimension.VOLUME, "L", Rational.of(1, 1000), "l litre litres liter liters"),
-    GALLON(Dimension.VOLUME, "gal", Size.GALLON, "gal gals gallon gallons usgal usgals usgallon usgallons"),
-    IMPERIAL_GALLON(Dimension.VOLUME, "imp gal", Rational.of(454_609, 100_000_000),
+    GALLON(
+            Dimension.VOLUME,
+            "gal",
+            Size.GALLON,
+            "gal gals gallon gallons usgal usgals usgallon usgallons"),
+    IMPERIAL_GALLON(
+            Dimension.VOLUME,
+            "imp gal",
+            Rational.of(454_609, 100_000_000),
             "impgal impgals impgallon impgallons imperialgal imperialgallon imperialgallons"),
-    CUBIC_FOOT(Dimension.VOLUME, "ft3", Size.CUBIC_FOOT,
+    CUBIC_FOOT(
+            Dimension.VOLUME,
+            "ft3",
+            Size.CUBIC_FOOT,
             "ft3 cuft cufoot cufeet cubicft cubicfoot cubicfeet cf"),
-    CUBIC_METRE(Dimension.VOLUME, "m3", Rational.ONE,
+    CUBIC_METRE(
+            Dimension.VOLUME,
+            "m3",
+            Rational.ONE,
             "m3 cum cubicm cubicmetre cubicmetres cubicmeter cubicmeters"),
 
     SECOND(Dimension.TIME, "s", Rational.ONE, "s sec secs second seconds"),
@@ -73,51 +131,98 @@ public enum Unit {
     HOUR(Dimension.TIME, "h", Size.HOUR, "h hr hrs hour hours"),
     DAY(Dimension.TIME, "d", Rational.of(86_400), "d day days"),
 
-    FAHRENHEIT(Dimension.TEMPERATURE, "F", Rational.of(5, 9), Rational.of(45_967, 100),
+    FAHRENHEIT(
+            Dimension.TEMPERATURE,
+            "F",
+            Rational.of(5, 9),
+            Rational.of(45_967, 100),
             "f degf degreef degreesf fahrenheit degfahrenheit degreesfahrenheit"),
-    CELSIUS(Dimension.TEMPERATURE, "C", Rational.ONE, Rational.of(27_315, 100),
+    CELSIUS(
+            Dimension.TEMPERATURE,
+            "C",
+            Rational.ONE,
+            Rational.of(27_315, 100),
             "c degc degreec degreesc celsius degcelsius degreescelsius"),
     KELVIN(Dimension.TEMPERATURE, "K", Rational.ONE, "k kelvin"),
 
-    FAHRENHEIT_DEGREE(Dimension.TEMPERATURE_DIFFERENCE, "F", Rational.of(5, 9),
+    FAHRENHEIT_DEGREE(
+            Dimension.TEMPERATURE_DIFFERENCE,
+            "F",
+            Rational.of(5, 9),
             "f degf degreef degreesf fdeg fdegree fdegrees fahrenheit degfahrenheit degreesfahrenheit"
                     + " fahrenheitdegrees"),
-    CELSIUS_DEGREE(Dimension.TEMPERATURE_DIFFERENCE, "C", Rational.ONE,
+    CELSIUS_DEGREE(
+            Dimension.TEMPERATURE_DIFFERENCE,
+            "C",
+            Rational.ONE,
             "c degc degreec degreesc cdeg cdegree cdegrees celsius degcelsius degreescelsius celsiusdegrees"
                     + " k kelvin"),
 
-    BTU_PER_HOUR(Dimension.POWER, "Btu/h", Size.BTU_PER_HOUR,
+    BTU_PER_HOUR(
+            Dimension.POWER,
+            "Btu/h",
+            Size.BTU_PER_HOUR,
             "btu/h btus/h btuh btuhr btu/hr btus/hr btu/hour btus/hour"),
-    THOUSAND_BTU_PER_HOUR(Dimension.POWER, "MBH", Size.BTU_PER_HOUR.times(Rational.of(1000)),
+    THOUSAND_BTU_PER_HOUR(
+            Dimension.POWER,
+            "MBH",
+            Size.BTU_PER_HOUR.times(Rational.of(1000)),
             "mbh kbtu/h kbtuh kbtu/hr kbtu/hour"),
     KILOWATT(Dimension.POWER, "kW", Rational.of(1000), "kw kilowatt kilowatts"),
-    /** The horsepower in which steam output is rated: 33,475 Btu/h (US DOE Steam Tip Sheet 16), not a motor's. */
+    /**
+     * The horsepower in which steam output is rated: 33,475 Btu/h (US DOE Steam Tip Sheet 16), not
+     * a motor's.
+     */
     STEAM_HORSEPOWER(Dimension.POWER, "bhp", Size.BTU_PER_HOUR.times(Rational.of(33_475)), "bhp"),
 
     OUNCE(Dimension.MASS, "oz", Size.POUND.dividedBy(Rational.of(16)), "oz ozs ounce ounces"),
     POUND(Dimension.MASS, "lb", Size.POUND, "lb lbs lbm pound pounds #"),
     KILOGRAM(Dimension.MASS, "kg", Rational.ONE, "kg kgs kilogram kilograms"),
 
-    POUND_PER_HOUR(Dimension.MASS_FLOW, "lb/h", Size.POUND.dividedBy(Size.HOUR),
+    POUND_PER_HOUR(
+            Dimension.MASS_FLOW,
+            "lb/h",
+            Size.POUND.dividedBy(Size.HOUR),
             "lb/h lb/hr lbs/h lbs/hr lb/hour lbs/hour pound/h pounds/h pounds/hr pounds/hour pph #/h #/hr"),
-    KILOGRAM_PER_HOUR(Dimension.MASS_FLOW, "kg/h", Rational.of(1, 3600),
+    KILOGRAM_PER_HOUR(
+            Dimension.MASS_FLOW,
+            "kg/h",
+            Rational.of(1, 3600),
             "kg/h kg/hr kgs/h kg/hour kilograms/hour"),
 
-    GALLON_PER_HOUR(Dimension.VOLUME_FLOW, "gal/h", Size.GALLON.dividedBy(Size.HOUR),
+    GALLON_PER_HOUR(
+            Dimension.VOLUME_FLOW,
+            "gal/h",
+            Size.GALLON.dividedBy(Size.HOUR),
             "gal/h gal/hr gal/hour gals/h gals/hr gals/hour gallons/h gallons/hr gallons/hour gph usgph"),
-    GALLON_PER_MINUTE(Dimension.VOLUME_FLOW, "gpm", Size.GALLON.dividedBy(Rational.of(60)),
+    GALLON_PER_MINUTE(
+            Dimension.VOLUME_FLOW,
+            "gpm",
+            Size.GALLON.dividedBy(Rational.of(60)),
             "gpm usgpm gal/min gals/min gallons/min gal/minute gallons/minute"),
-    CUBIC_FOOT_PER_HOUR(Dimension.VOLUME_FLOW, "ft3/h", Size.CUBIC_FOOT.dividedBy(Size.HOUR),
+    CUBIC_FOOT_PER_HOUR(
+            Dimension.VOLUME_FLOW,
+            "ft3/h",
+            Size.CUBIC_FOOT.dividedBy(Size.HOUR),
             "ft3/h ft3/hr ft3/hour cfh cuft/h cuft/hr cuft/hour cubicfeet/h cubicfeet/hr cubicfeet/hour"),
-    CUBIC_FOOT_PER_MINUTE(Dimension.VOLUME_FLOW, "ft3/min", Size.CUBIC_FOOT.dividedBy(Rational.of(60)),
+    CUBIC_FOOT_PER_MINUTE(
+            Dimension.VOLUME_FLOW,
+            "ft3/min",
+            Size.CUBIC_FOOT.dividedBy(Rational.of(60)),
             "ft3/min ft3/minute cfm cuft/min cubicfeet/min cubicfeet/minute"),
-    LITRE_PER_MINUTE(Dimension.VOLUME_FLOW, "L/min", Rational.of(1, 60_000),
+    LITRE_PER_MINUTE(
+            Dimension.VOLUME_FLOW,
+            "L/min",
+            Rational.of(1, 60_000),
             "l/min l/minute lpm litres/min litres/minute liters/min liters/minute"),
     CUBIC_METRE_PER_HOUR(Dimension.VOLUME_FLOW, "m3/h", Rational.of(1, 3600), "m3/h m3/hr m3/hour"),
 
     PERCENT(Dimension.RATIO, "%", Rational.of(1, 100), "% percent pct"),
     PARTS_PER_MILLION(Dimension.RATIO, "ppm", Rational.of(1, 1_000_000), "ppm ppmv parts/million"),
-    /** So many times as much. It is written out because a bare 5 where shares are expected may mean 5 %. */
+    /**
+     * So many times as much. It is written out because a bare 5 where shares are expected may mean
+     * 5 %.
+     */
     TIMES(Dimension.RATIO, "times", Rational.ONE, "times x");
 
     private static final Unit[][] BY_DIMENSION = byDimension();
@@ -126,7 +231,11 @@ public enum Unit {
     private final String symbol;
     private final Rational factor;
     private final Rational offset;
-    /** Squeezed spellings, each between two spaces: one string to search beats a table to build at start-up. */
+
+    /**
+     * Squeezed spellings, each between two spaces: one string to search beats a table to build at
+     * start-up.
+     */
     private final String spellings;
 
     Unit(Dimension dimension, String symbol, Rational factor, String spellings) {
@@ -151,11 +260,16 @@ public enum Unit {
         return symbol;
     }
 
-    /** The spellings the parser takes, lower case and without spaces, points and hyphens; in order of commonness. */
+    /**
+     * The spellings the parser takes, lower case and without spaces, points and hyphens; in order
+     * of commonness.
+     */
     public List<String> spellings() {
         List<String> result = new ArrayList<>();
         int start = 1;
-        for (int end = spellings.indexOf(' ', start); end >= 0; end = spellings.indexOf(' ', start)) {
+        for (int end = spellings.indexOf(' ', start);
+                end >= 0;
+                end = spellings.indexOf(' ', start)) {
             result.add(spellings.substring(start, end));
             start = end + 1;
         }
@@ -167,7 +281,10 @@ public enum Unit {
         return List.of(BY_DIMENSION[dimension.ordinal()]);
     }
 
-    /** The unit of a dimension that is spelled so; capitals, spaces, points and hyphens do not count. */
+    /**
+     * The unit of a dimension that is spelled so; capitals, spaces, points and hyphens do not
+     * count.
+     */
     public static Optional<Unit> spelled(String spelling, Dimension dimension) {
         return withKey(QuantityText.squeeze(spelling), dimension);
     }
@@ -195,7 +312,10 @@ public enum Unit {
         return offset.signum() == 0 ? scaled : scaled.minus(offset);
     }
 
-    /** The unit in which a distance between two values in this unit is given: itself, unless this is a point's. */
+    /**
+     * The unit in which a distance between two values in this unit is given: itself, unless this is
+     * a point's.
+     */
     Unit distanceUnit() {
         return switch (this) {
             case FAHRENHEIT -> FAHRENHEIT_DEGREE;
@@ -228,7 +348,9 @@ public enum Unit {
         return result;
     }
 
-    /** Exact sizes that several units share; an enum's constants cannot use its own static fields. */
+    /**
+     * Exact sizes that several units share; an enum's constants cannot use its own static fields.
+     */
     private static final class Size {
         static final Rational INCH = Rational.of(254, 10_000);
         static final Rational FOOT = Rational.of(3048, 10_000);
@@ -240,9 +362,9 @@ public enum Unit {
         static final Rational INCH_OF_WATER = Rational.of(1000).times(GRAVITY).times(INCH);
         static final Rational INCH_OF_MERCURY = Rational.of(135_951, 10).times(GRAVITY).times(INCH);
         static final Rational HOUR = Rational.of(3600);
-        static final Rational BTU_PER_HOUR = Rational.of(105_505_585_262L, 100_000_000L).dividedBy(HOUR);
+        static final Rational BTU_PER_HOUR =
+                Rational.of(105_505_585_262L, 100_000_000L).dividedBy(HOUR);
 
-        private Size() {
-        }
+        private Size() {}
     }
 }

@@ -17,7 +17,8 @@ public sealed interface Node {
     /**
      * A value as it was written.
      *
-     * @param isQuoted whether it was written as a string, so that it cannot have been meant as a number or nothing
+     * @param isQuoted whether it was written as a string, so that it cannot have been meant as a
+     *     number or nothing
      */
     record Scalar(String text, boolean isQuoted, int line, int column) implements Node {
         @Override

@@ -31,9 +31,10 @@ public final class NodeWriter {
         try (JsonGenerator out = FACTORY.createGenerator(text)) {
             if (pretty) {
                 DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-                out.setPrettyPrinter(new DefaultPrettyPrinter()
-                        .withObjectIndenter(indenter)
-                        .withArrayIndenter(indenter));
+                out.setPrettyPrinter(
+                        new DefaultPrettyPrinter()
+                                .withObjectIndenter(indenter)
+                                .withArrayIndenter(indenter));
             }
             write(out, value);
         } catch (IOException e) {

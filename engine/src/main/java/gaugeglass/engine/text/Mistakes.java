@@ -3,7 +3,10 @@ package gaugeglass.engine.text;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Thrown when something that a person wrote cannot be used; carries every independent mistake found. */
+/**
+ * Thrown when something that a person wrote cannot be used; carries every independent mistake
+ * found.
+ */
 public final class Mistakes extends RuntimeException {
     private static final long serialVersionUID = 1L;
 

@@ -1,21 +1,26 @@
 package gaugeglass.engine.text;
 
-/** Makes what somebody typed harmless to show: no control characters, no direction tricks, one line. */
+/**
+ * Makes what somebody typed harmless to show: no control characters, no direction tricks, one line.
+ */
 public final class Plain {
     private Plain() {}
 
-    /** The text with each control or invisible formatting character shown as {@code \}{@code uXXXX}. */
+    /**
+     * The text with each control or invisible formatting character shown as {@code \}{@code uXXXX}.
+     */
     public static String of(String text) {
         StringBuilder plain = null;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             int kind = Character.getType(c);
-            boolean bad = c < ' '
-                    || c >= 0x7F && c < 0xA0
-                    || kind == Character.FORMAT
-                    || kind == Character.LINE_SEPARATOR
-                    || kind == Character.PARAGRAPH_SEPARATOR
-                    || kind == Character.SURROGATE && !isPaired(text, i);
+            boolean bad =
+                    c < ' '
+                            || c >= 0x7F && c < 0xA0
+                            || kind == Character.FORMAT
+                            || kind == Character.LINE_SEPARATOR
+                            || kind == Character.PARAGRAPH_SEPARATOR
+                            || kind == Character.SURROGATE && !isPaired(text, i);
             if (bad && plain == null) {
                 plain = new StringBuilder(text.length() + 16).append(text, 0, i);
             }

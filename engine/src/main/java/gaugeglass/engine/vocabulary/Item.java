@@ -8,14 +8,16 @@ import java.lang.annotation.Target;
 /**
  * Marks a record as one observation: one thing that somebody can see, and answer, on its own.
  *
- * <p>Every component of the record is required. What can go unseen on its own is a record of its own.
+ * <p>Every component of the record is required. What can go unseen on its own is a record of its
+ * own.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
 public @interface Item {
     /**
-     * The item's name for good: {@code group.name}, lower case with hyphens. For equipment that is counted the
-     * group is the kind's id ({@code cutoff.kind}); elsewhere it is the heading it stands under in a file.
+     * The item's name for good: {@code group.name}, lower case with hyphens. For equipment that is
+     * counted the group is the kind's id ({@code cutoff.kind}); elsewhere it is the heading it
+     * stands under in a file.
      */
     String id();
 
@@ -33,7 +35,10 @@ public @interface Item {
     /** Whether it tells what is fitted (kind, role, piping) rather than how it is doing. */
     boolean structural() default false;
 
-    /** Whether last visit's answer may be shown beside the question: identity and dates, never a reading or a test. */
+    /**
+     * Whether last visit's answer may be shown beside the question: identity and dates, never a
+     * reading or a test.
+     */
     boolean carried() default false;
 
     /** The usual reasons for which this cannot be read. */

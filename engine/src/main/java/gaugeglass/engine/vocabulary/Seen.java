@@ -5,7 +5,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** The answers that a reckoning may read. Each call ends the reckoning when what it asks for was not seen. */
+/**
+ * The answers that a reckoning may read. Each call ends the reckoning when what it asks for was not
+ * seen.
+ */
 public interface Seen {
     /** The visit's date. */
     LocalDate date();
@@ -16,15 +19,21 @@ public interface Seen {
     /** The answer about the unit or the site. */
     <T extends Record> T the(Class<T> item);
 
-    /** The answer about one piece of equipment; {@code keys} are its tag and, for a fixed kind, its member. */
+    /**
+     * The answer about one piece of equipment; {@code keys} are its tag and, for a fixed kind, its
+     * member.
+     */
     <T extends Record> T of(Class<T> item, Object... keys);
 
-    /** Every answer of this item, one for each piece of equipment fitted; all must be described and seen. */
+    /**
+     * Every answer of this item, one for each piece of equipment fitted; all must be described and
+     * seen.
+     */
     <T extends Record> List<T> each(Class<T> item);
 
     /**
-     * Whether at least one answer of this item passes: true as soon as one seen answer does, false only when all
-     * are described, seen and fail.
+     * Whether at least one answer of this item passes: true as soon as one seen answer does, false
+     * only when all are described, seen and fail.
      */
     <T extends Record> boolean any(Class<T> item, Predicate<T> test);
 

@@ -2,7 +2,10 @@ package gaugeglass.engine.vocabulary;
 
 import gaugeglass.engine.text.Words;
 
-/** The part of a visit in which something is looked at; a stage opens when the one before it is proven. */
+/**
+ * The part of a visit in which something is looked at; a stage opens when the one before it is
+ * proven.
+ */
 public enum Stage {
     ARRIVAL,
     COLD,

@@ -11,7 +11,9 @@ public interface Trade {
     /** The kinds: exactly one site, exactly one unit, and any counted or fixed kinds. */
     List<Kind> kinds();
 
-    /** The observation records, in the order in which a visit takes them; each carries {@link Item}. */
+    /**
+     * The observation records, in the order in which a visit takes them; each carries {@link Item}.
+     */
     List<Class<? extends Record>> items();
 
     /** The reckonings, in the order in which they may use one another's results. */

@@ -41,7 +41,8 @@ class QuantityTest {
         Quantity pressure = Quantity.of(5, PSI);
         Quantity length = Quantity.of(5, INCH);
         assertThat(pressure).isNotEqualTo(length);
-        assertThatIllegalArgumentException().isThrownBy(() -> pressure.compareTo(length))
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> pressure.compareTo(length))
                 .withMessage("cannot compare 5 psi (gauge pressure) and 5 in (length)");
         assertThatIllegalArgumentException().isThrownBy(() -> pressure.plus(length));
         assertThatIllegalArgumentException().isThrownBy(() -> pressure.minus(length));
@@ -56,7 +57,8 @@ class QuantityTest {
 
     @Test
     void a_sum_is_in_the_first_ones_unit() {
-        assertThat(Quantity.of(1, PSI).plus(Quantity.of(8, OUNCE_PER_SQUARE_INCH))).hasToString("1.5 psi");
+        assertThat(Quantity.of(1, PSI).plus(Quantity.of(8, OUNCE_PER_SQUARE_INCH)))
+                .hasToString("1.5 psi");
         assertThat(Quantity.of(1, FOOT).minus(Quantity.of(3, INCH))).hasToString("0.75 ft");
     }
 
@@ -64,8 +66,10 @@ class QuantityTest {
     void temperatures_differ_by_a_difference_and_do_not_add_up() {
         Quantity boiling = Quantity.of(212, FAHRENHEIT);
         Quantity tenCelsius = Quantity.of(10, CELSIUS_DEGREE);
-        assertThat(boiling.minus(Quantity.of(100, CELSIUS))).isEqualTo(Quantity.of(0, FAHRENHEIT_DEGREE));
-        assertThat(boiling.minus(Quantity.of(200, FAHRENHEIT))).isEqualTo(Quantity.of(12, FAHRENHEIT_DEGREE));
+        assertThat(boiling.minus(Quantity.of(100, CELSIUS)))
+                .isEqualTo(Quantity.of(0, FAHRENHEIT_DEGREE));
+        assertThat(boiling.minus(Quantity.of(200, FAHRENHEIT)))
+                .isEqualTo(Quantity.of(12, FAHRENHEIT_DEGREE));
         assertThat(boiling.plus(tenCelsius)).isEqualTo(Quantity.of(230, FAHRENHEIT));
         assertThat(tenCelsius.plus(boiling)).isEqualTo(Quantity.of(230, FAHRENHEIT));
         assertThat(boiling.minus(tenCelsius)).isEqualTo(Quantity.of(194, FAHRENHEIT));
@@ -109,8 +113,10 @@ class QuantityTest {
         assertThat(quantity.in(INCH_OF_WATER, 4)).isEqualTo(new BigDecimal("41.52"));
         assertThat(quantity.in(KILOPASCAL, 5)).isEqualTo(new BigDecimal("10.342"));
         assertThat(quantity.in(PSI, 7)).isEqualByComparingTo("1.5");
-        assertThat(quantity.in(PASCAL, MathContext.DECIMAL32)).isEqualTo(new BigDecimal("10342.14"));
-        assertThatIllegalArgumentException().isThrownBy(() -> quantity.in(PASCAL, MathContext.UNLIMITED));
+        assertThat(quantity.in(PASCAL, MathContext.DECIMAL32))
+                .isEqualTo(new BigDecimal("10342.14"));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> quantity.in(PASCAL, MathContext.UNLIMITED));
     }
 
     @Test

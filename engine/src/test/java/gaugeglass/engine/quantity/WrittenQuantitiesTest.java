@@ -3,12 +3,15 @@ package gaugeglass.engine.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.api.Test;
 
-/** The corpus of written quantities: what is taken and as what, what is refused and with which words. */
+/**
+ * The corpus of written quantities: what is taken and as what, what is refused and with which
+ * words.
+ */
 class WrittenQuantitiesTest {
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -21,13 +24,21 @@ class WrittenQuantitiesTest {
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvFileSource(resources = "refused.txt", delimiter = '|', quoteCharacter = '\0', emptyValue = "")
+    @CsvFileSource(
+            resources = "refused.txt",
+            delimiter = '|',
+            quoteCharacter = '\0',
+            emptyValue = "")
     void is_refused_with(Dimension expected, String written, String message) {
-        QuantityFormatException refusal = catchThrowableOfType(QuantityFormatException.class,
-                () -> Quantity.parse(unescaped(written), expected));
+        QuantityFormatException refusal =
+                catchThrowableOfType(
+                        QuantityFormatException.class,
+                        () -> Quantity.parse(unescaped(written), expected));
         assertThat(refusal).as("must be refused").isNotNull();
         assertThat(refusal.getMessage()).isEqualTo(unescaped(message));
-        assertThat(refusal.getMessage().chars()).as("no control characters").allMatch(c -> c >= ' ' && c != 0x7f);
+        assertThat(refusal.getMessage().chars())
+                .as("no control characters")
+                .allMatch(c -> c >= ' ' && c != 0x7f);
     }
 
     @ParameterizedTest
@@ -35,26 +46,35 @@ class WrittenQuantitiesTest {
     void every_spelling_of_a_unit_is_read_as_that_unit_and_as_no_other(Unit unit) {
         assertThat(unit.spellings()).isNotEmpty().doesNotHaveDuplicates();
         for (String spelling : unit.spellings()) {
-            for (String written : new String[] {"2 " + spelling, "2" + spelling, "2 " + spelling.toUpperCase()}) {
-                assertThat(Quantity.parse(written, unit.dimension()).unit()).as(written).isEqualTo(unit);
+            for (String written :
+                    new String[] {"2 " + spelling, "2" + spelling, "2 " + spelling.toUpperCase()}) {
+                assertThat(Quantity.parse(written, unit.dimension()).unit())
+                        .as(written)
+                        .isEqualTo(unit);
             }
             for (Unit other : Unit.of(unit.dimension())) {
                 assertThat(other == unit || !other.spellings().contains(spelling))
-                        .as("%s is a spelling of %s and of %s", spelling, unit, other).isTrue();
+                        .as("%s is a spelling of %s and of %s", spelling, unit, other)
+                        .isTrue();
             }
         }
-        assertThat(Unit.spelled(unit.symbol(), unit.dimension())).as("its own symbol").contains(unit);
+        assertThat(Unit.spelled(unit.symbol(), unit.dimension()))
+                .as("its own symbol")
+                .contains(unit);
         assertThat(unit.symbol().chars()).as("ASCII").allMatch(c -> c >= ' ' && c < 0x7f);
     }
 
     @Test
     void a_refusal_keeps_its_parts_apart() {
-        QuantityFormatException refusal = catchThrowableOfType(QuantityFormatException.class,
-                () -> Quantity.parse("5 pis", Dimension.PRESSURE));
+        QuantityFormatException refusal =
+                catchThrowableOfType(
+                        QuantityFormatException.class,
+                        () -> Quantity.parse("5 pis", Dimension.PRESSURE));
         assertThat(refusal.typed()).isEqualTo("5 pis");
         assertThat(refusal.problem()).isEqualTo("no unit of gauge pressure is spelled 'pis'");
         assertThat(refusal.expected())
-                .isEqualTo("a number and a unit of gauge pressure (psi, oz/in2, inH2O, inHg or kPa)");
+                .isEqualTo(
+                        "a number and a unit of gauge pressure (psi, oz/in2, inH2O, inHg or kPa)");
         assertThat(refusal.nearest()).contains("psi");
     }
 
@@ -75,6 +95,8 @@ class WrittenQuantitiesTest {
         int stroke = number.indexOf('/');
         return stroke < 0
                 ? Rational.of(new java.math.BigDecimal(number))
-                : Rational.of(Long.parseLong(number.substring(0, stroke)), Long.parseLong(number.substring(stroke + 1)));
+                : Rational.of(
+                        Long.parseLong(number.substring(0, stroke)),
+                        Long.parseLong(number.substring(stroke + 1)));
     }
 }
