@@ -13,12 +13,10 @@ import java.util.List;
  */
 public final class Periods {
 
-    private static final String EXPECTED =
-            "a whole number and days, weeks, months or years, as in 6 months";
-    private static final List<String> SPELLINGS =
-            List.of(
-                    "days", "day", "d", "weeks", "week", "wk", "wks", "months", "month", "mo",
-                    "mos", "years", "year", "yr", "yrs", "y");
+    private static final String EXPECTED = "a whole number and days, weeks, months or years, as in 6 months";
+    private static final List<String> SPELLINGS = List.of(
+            "days", "day", "d", "weeks", "week", "wk", "wks", "months", "month", "mo", "mos", "years", "year", "yr",
+            "yrs", "y");
     private static final int MOST_DIGITS = 4;
 
     private Periods() {}
@@ -32,10 +30,10 @@ public final class Periods {
     public static Period parse(String text) {
         int start = 0;
         int end = text.length();
-        while (start < end && QuantityText.isSpace(text.charAt(start))) {
+        while (start < end && Characters.isSpace(text.charAt(start))) {
             start++;
         }
-        while (end > start && QuantityText.isSpace(text.charAt(end - 1))) {
+        while (end > start && Characters.isSpace(text.charAt(end - 1))) {
             end--;
         }
         int at = start;
@@ -43,15 +41,13 @@ public final class Periods {
             at++;
         }
         if (at == start) {
-            throw refuse(
-                    text,
-                    start == end ? "nothing is written" : "does not begin with a whole number");
+            throw refuse(text, start == end ? "nothing is written" : "does not begin with a whole number");
         }
         if (at - start > MOST_DIGITS) {
             throw refuse(text, "longer than anything lasts");
         }
         int count = Integer.parseInt(text.substring(start, at));
-        while (at < end && QuantityText.isSpace(text.charAt(at))) {
+        while (at < end && Characters.isSpace(text.charAt(at))) {
             at++;
         }
         if (at == end) {
@@ -60,10 +56,7 @@ public final class Periods {
         String word = text.substring(at, end);
         for (int i = 0; i < word.length(); i++) {
             char c = word.charAt(i);
-            if (c >= '0' && c <= '9'
-                    || c == ','
-                    || c == '/'
-                    || c >= 0x80 && !QuantityText.isShapeless(c)) {
+            if (c >= '0' && c <= '9' || c == ',' || c == '/' || c >= 0x80 && !Characters.isShapeless(c)) {
                 throw refuse(text, "not one whole number and one unit");
             }
         }
@@ -75,14 +68,10 @@ public final class Periods {
         int days = period.getDays();
         int months = period.getMonths();
         int years = period.getYears();
-        if ((days == 0 ? 0 : 1) + (months == 0 ? 0 : 1) + (years == 0 ? 0 : 1) > 1
-                || period.isNegative()) {
-            throw new IllegalArgumentException(
-                    "period of more than one unit, or below zero: " + period);
+        if ((days == 0 ? 0 : 1) + (months == 0 ? 0 : 1) + (years == 0 ? 0 : 1) > 1 || period.isNegative()) {
+            throw new IllegalArgumentException("period of more than one unit, or below zero: " + period);
         }
-        return years != 0
-                ? counted(years, "year")
-                : months != 0 ? counted(months, "month") : counted(days, "day");
+        return years != 0 ? counted(years, "year") : months != 0 ? counted(months, "month") : counted(days, "day");
     }
 
     private static Period of(String text, int count, String word) {

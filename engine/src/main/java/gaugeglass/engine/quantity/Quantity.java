@@ -160,9 +160,7 @@ public final class Quantity implements Comparable<Quantity> {
     public Quantity times(Rational factor) {
         if (dimension() == Dimension.TEMPERATURE) {
             throw new IllegalArgumentException(
-                    "cannot multiply or divide "
-                            + named()
-                            + "; only a temperature difference can be");
+                    "cannot multiply or divide " + named() + "; only a temperature difference can be");
         }
         return of(value.times(factor), unit);
     }
@@ -214,14 +212,13 @@ public final class Quantity implements Comparable<Quantity> {
             return value;
         }
         if (other.dimension() != dimension()) {
-            throw new IllegalArgumentException(
-                    "cannot express "
-                            + named()
-                            + " in "
-                            + other.symbol()
-                            + " ("
-                            + other.dimension().words()
-                            + ")");
+            throw new IllegalArgumentException("cannot express "
+                    + named()
+                    + " in "
+                    + other.symbol()
+                    + " ("
+                    + other.dimension().words()
+                    + ")");
         }
         return other.fromBase(base());
     }
@@ -316,7 +313,6 @@ public final class Quantity implements Comparable<Quantity> {
     }
 
     private IllegalArgumentException mismatch(String verb, Quantity other) {
-        return new IllegalArgumentException(
-                "cannot " + verb + " " + named() + " and " + other.named());
+        return new IllegalArgumentException("cannot " + verb + " " + named() + " and " + other.named());
     }
 }

@@ -63,7 +63,7 @@ public final class QuantityFormatException extends IllegalArgumentException {
                 return result.append("...").toString();
             }
             char c = text.charAt(i);
-            result.append(QuantityText.isSpace(c) ? ' ' : QuantityText.isShapeless(c) ? '?' : c);
+            result.append(Characters.isSpace(c) ? ' ' : Characters.isShapeless(c) ? '?' : c);
         }
         return result.toString();
     }

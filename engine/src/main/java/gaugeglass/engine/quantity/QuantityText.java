@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -37,12 +36,7 @@ final class QuantityText {
 
     static Quantity parse(String typed, Dimension expected) {
         return new QuantityText(
-                        typed,
-                        "a number and a unit of "
-                                + expected.words()
-                                + " ("
-                                + expected.usualUnits()
-                                + ")")
+                        typed, "a number and a unit of " + expected.words() + " (" + expected.usualUnits() + ")")
                 .quantity(expected);
     }
 
@@ -69,9 +63,7 @@ final class QuantityText {
             String without = withoutVacuum(key);
             if (!without.equals(key)) {
                 if (number.signum() < 0) {
-                    throw refuse(
-                            "a minus sign and the word vacuum say the same thing twice",
-                            "one of the two");
+                    throw refuse("a minus sign and the word vacuum say the same thing twice", "one of the two");
                 }
                 number = number.negated();
                 key = without;
@@ -87,7 +79,8 @@ final class QuantityText {
         if (dimension == Dimension.TEMPERATURE && unit.get().toBase(number).signum() < 0) {
             throw refuse("below absolute zero, which no temperature can be");
         }
-        return Quantity.typed(number, unit.get(), QuantityFormatException.shown(typed).strip());
+        return Quantity.typed(
+                number, unit.get(), QuantityFormatException.shown(typed).strip());
     }
 
     // ---- the number
@@ -104,7 +97,7 @@ final class QuantityText {
 
     private Rational number() {
         int start = at;
-        while (isDigit(peek(at)) || peek(at) == '.' || peek(at) == ',') {
+        while (Characters.isDigit(peek(at)) || peek(at) == '.' || peek(at) == ',') {
             at++;
         }
         String token = text.substring(start, at);
@@ -118,12 +111,12 @@ final class QuantityText {
             return fraction(whole(token));
         }
         int next = peek(at) == '-' ? at + 1 : afterSpaces(at);
-        if (next > at && isDigit(peek(next))) {
+        if (next > at && Characters.isDigit(peek(next))) {
             int end = next;
-            while (isDigit(peek(end))) {
+            while (Characters.isDigit(peek(end))) {
                 end++;
             }
-            if (peek(end) == '/' && isDigit(peek(end + 1))) {
+            if (peek(end) == '/' && Characters.isDigit(peek(end + 1))) {
                 BigInteger whole = whole(token);
                 BigInteger upper = whole(text.substring(next, end));
                 at = end;
@@ -142,7 +135,7 @@ final class QuantityText {
     /** The fraction whose upper part has been read and whose stroke comes next. */
     private Rational fraction(BigInteger upper) {
         int start = ++at;
-        while (isDigit(peek(at))) {
+        while (Characters.isDigit(peek(at))) {
             at++;
         }
         if (start == at) {
@@ -158,10 +151,7 @@ final class QuantityText {
         if (upper.compareTo(lower) >= 0) {
             // 11/2 is as likely 1 1/2 with its space lost as it is five and a half.
             BigInteger[] parts = upper.divideAndRemainder(lower);
-            String apart =
-                    parts[1].signum() == 0
-                            ? parts[0].toString()
-                            : parts[0] + " " + parts[1] + "/" + lower;
+            String apart = parts[1].signum() == 0 ? parts[0].toString() : parts[0] + " " + parts[1] + "/" + lower;
             throw refuse(
                     "a fraction of one or more may be a mixed number that lost its space",
                     apart + " if that is meant, else the whole number apart from the fraction");
@@ -199,12 +189,12 @@ final class QuantityText {
         char next = peek(at);
         if (next == 'e' || next == 'E') {
             char power = peek(at + 1);
-            if (isDigit(power) || (power == '-' || power == '+') && isDigit(peek(at + 2))) {
+            if (Characters.isDigit(power) || (power == '-' || power == '+') && Characters.isDigit(peek(at + 2))) {
                 throw refuse("a number with an exponent", "the number written out");
             }
         }
         int stroke = afterSpaces(at);
-        if (peek(stroke) == '-' && isDigit(peek(afterSpaces(stroke + 1)))) {
+        if (peek(stroke) == '-' && Characters.isDigit(peek(afterSpaces(stroke + 1)))) {
             throw refuse("a range, or a subtraction", "one number and one unit");
         }
     }
@@ -218,11 +208,10 @@ final class QuantityText {
         int first = token.indexOf(',');
         int point = token.indexOf('.');
         String[] groups = (point < 0 ? token : token.substring(0, point)).split(",", -1);
-        boolean thousands =
-                groups.length > 1
-                        && !groups[0].isEmpty()
-                        && groups[0].length() <= 3
-                        && (point < 0 || point > token.lastIndexOf(','));
+        boolean thousands = groups.length > 1
+                && !groups[0].isEmpty()
+                && groups[0].length() <= 3
+                && (point < 0 || point > token.lastIndexOf(','));
         for (int i = 1; i < groups.length; i++) {
             thousands &= groups[i].length() == 3;
         }
@@ -230,11 +219,7 @@ final class QuantityText {
         if (thousands && groups.length == 2 && point < 0) {
             return refuse(
                     "a comma may mark thousands or decimals",
-                    "written without a comma: "
-                            + without
-                            + ", or "
-                            + decimal
-                            + " if decimals are meant");
+                    "written without a comma: " + without + ", or " + decimal + " if decimals are meant");
         }
         if (thousands) {
             return refuse("a comma in a number", "written without commas: " + without);
@@ -242,19 +227,14 @@ final class QuantityText {
         if (point < 0 && groups.length == 2 && !groups[1].isEmpty()) {
             return refuse(
                     "a decimal comma",
-                    "written with a point: "
-                            + (groups[0].isEmpty() ? "0" : groups[0])
-                            + "."
-                            + groups[1]);
+                    "written with a point: " + (groups[0].isEmpty() ? "0" : groups[0]) + "." + groups[1]);
         }
         return refuse("commas that mark neither thousands nor decimals", "a number without commas");
     }
 
     private static BigDecimal decimalOf(String token, int comma) {
         String digits = token.replace(",", "").replace(".", "");
-        return digits.isEmpty()
-                ? BigDecimal.ZERO
-                : new BigDecimal(new BigInteger(digits), digits.length() - comma);
+        return digits.isEmpty() ? BigDecimal.ZERO : new BigDecimal(new BigInteger(digits), digits.length() - comma);
     }
 
     // ---- the unit
@@ -262,11 +242,11 @@ final class QuantityText {
     /** Whether a digit stands where no unit has one: after a space, a mark or a stroke. */
     private static boolean startsAnotherNumber(String written) {
         for (int i = 0; i < written.length(); i++) {
-            if (isDigit(written.charAt(i))) {
+            if (Characters.isDigit(written.charAt(i))) {
                 char before = i == 0 ? ' ' : written.charAt(i - 1);
-                if (!isLetter(before)
-                        && !isDigit(before)
-                        && !(before == '^' && i > 1 && isLetter(written.charAt(i - 2)))) {
+                if (!Characters.isLetter(before)
+                        && !Characters.isDigit(before)
+                        && !(before == '^' && i > 1 && Characters.isLetter(written.charAt(i - 2)))) {
                     return true;
                 }
             }
@@ -312,7 +292,9 @@ final class QuantityText {
         return refuse(
                 "no unit of " + dimension.words() + " is spelled '" + written + "'",
                 expected,
-                Nearest.to(key, spellings).map(near -> symbolFor(near, dimension)).orElse(""));
+                Nearest.to(key, spellings)
+                        .map(near -> symbolFor(near, dimension))
+                        .orElse(""));
     }
 
     private static String symbolFor(String spelling, Dimension dimension) {
@@ -328,45 +310,37 @@ final class QuantityText {
     private Optional<QuantityFormatException> knownDoubt(String key, Dimension dimension) {
         return switch (dimension) {
             case PRESSURE ->
-                    switch (key) {
-                        case "in", "ins", "inch", "inches" ->
-                                doubt("inches of what is not said", "inH2O or inHg");
-                        case "ft", "foot", "feet" -> doubt("feet of what is not said", "ftH2O");
-                        case "wc", "wg", "h2o", "water", "watercolumn" ->
-                                doubt(
-                                        "a water column measured in what is not said",
-                                        "inH2O or ftH2O");
-                        default -> Optional.empty();
-                    };
+                switch (key) {
+                    case "in", "ins", "inch", "inches" -> doubt("inches of what is not said", "inH2O or inHg");
+                    case "ft", "foot", "feet" -> doubt("feet of what is not said", "ftH2O");
+                    case "wc", "wg", "h2o", "water", "watercolumn" ->
+                        doubt("a water column measured in what is not said", "inH2O or ftH2O");
+                    default -> Optional.empty();
+                };
             case TIME ->
-                    switch (key) {
-                        case "m" -> doubt("m may be minutes, months or metres", "min for minutes");
-                        case "y", "yr", "yrs", "year", "years", "mo", "mos", "month", "months" ->
-                                doubt(
-                                        "years and months are no fixed length of time",
-                                        dimension.usualUnits());
-                        default -> Optional.empty();
-                    };
+                switch (key) {
+                    case "m" -> doubt("m may be minutes, months or metres", "min for minutes");
+                    case "y", "yr", "yrs", "year", "years", "mo", "mos", "month", "months" ->
+                        doubt("years and months are no fixed length of time", dimension.usualUnits());
+                    default -> Optional.empty();
+                };
             case TEMPERATURE, TEMPERATURE_DIFFERENCE ->
-                    switch (key) {
-                        case "deg", "degs", "degree", "degrees" ->
-                                doubt("degrees of which scale is not said", "F or C");
-                        default -> Optional.empty();
-                    };
+                switch (key) {
+                    case "deg", "degs", "degree", "degrees" -> doubt("degrees of which scale is not said", "F or C");
+                    default -> Optional.empty();
+                };
             case POWER ->
-                    switch (key) {
-                        case "btu", "btus" -> doubt("an amount of heat and not a rate", "Btu/h");
-                        case "hp", "horsepower" ->
-                                doubt(
-                                        "may be a motor's horsepower or the horsepower of steam output",
-                                        "bhp for steam output, or Btu/h, MBH or kW");
-                        default ->
-                                key.startsWith("mbtu") || key.startsWith("mmbtu")
-                                        ? doubt(
-                                                "M may be a thousand or a million",
-                                                "MBH for thousands, or Btu/h written out")
-                                        : Optional.empty();
-                    };
+                switch (key) {
+                    case "btu", "btus" -> doubt("an amount of heat and not a rate", "Btu/h");
+                    case "hp", "horsepower" ->
+                        doubt(
+                                "may be a motor's horsepower or the horsepower of steam output",
+                                "bhp for steam output, or Btu/h, MBH or kW");
+                    default ->
+                        key.startsWith("mbtu") || key.startsWith("mmbtu")
+                                ? doubt("M may be a thousand or a million", "MBH for thousands, or Btu/h written out")
+                                : Optional.empty();
+                };
             default -> Optional.empty();
         };
     }
@@ -399,9 +373,11 @@ final class QuantityText {
                 key.append('/');
                 i += 2;
             } else if (c == ' '
-                    || c == '.' && isLetter(before)
-                    || c == '-' && (isLetter(before) || isDigit(before)) && isLetter(after)
-                    || c == '^' && isLetter(before) && isDigit(after)) {
+                    || c == '.' && Characters.isLetter(before)
+                    || c == '-'
+                            && (Characters.isLetter(before) || Characters.isDigit(before))
+                            && Characters.isLetter(after)
+                    || c == '^' && Characters.isLetter(before) && Characters.isDigit(after)) {
                 continue;
             } else {
                 key.append(c);
@@ -425,113 +401,30 @@ final class QuantityText {
         for (int i = 0; i < raw.length(); i++) {
             char c = raw.charAt(i);
             char before = result.isEmpty() ? ' ' : result.charAt(result.length() - 1);
-            if (isSpace(c)) {
+            if (Characters.isSpace(c)) {
                 result.append(' ');
-            } else if (isShapeless(c)) {
-                throw refuse("holds a character that cannot be seen (" + codePoint(c) + ")");
-            } else if (c < 0x7f) {
-                result.append(c == '`' ? '\'' : c);
-            } else if (!fraction(c).isEmpty()) {
-                if (i + 1 < raw.length() && isDigit(raw.charAt(i + 1))) {
-                    // Put into ASCII, one half and a 5 would run together into 1/25.
+            } else if (Characters.isShapeless(c)) {
+                throw refuse("holds a character that cannot be seen (" + Characters.codePoint(c) + ")");
+            } else if (!Characters.fraction(c).isEmpty()) {
+                if (i + 1 < raw.length() && Characters.isDigit(raw.charAt(i + 1))) {
+                    // In ASCII, one half and a 5 would run together into 1/25.
                     throw refuse("a digit directly after a fraction");
                 }
-                if (isDigit(before)) {
-                    result.append(' ');
+                result.append(Characters.isDigit(before) ? " " : "").append(Characters.fraction(c));
+            } else if (!Characters.smallDigit(c).isEmpty()) {
+                if (!Characters.isLetter(before)) {
+                    throw refuse("a raised or lowered digit that belongs to no unit");
                 }
-                result.append(fraction(c));
+                result.append(Characters.smallDigit(c));
+            } else if (!Characters.sign(c).isEmpty()) {
+                result.append(Characters.sign(c));
+            } else if (c < 0x7f) {
+                result.append(c);
             } else {
-                result.append(inAscii(c, before));
+                throw refuse("holds a character that has no meaning here (" + Characters.codePoint(c) + ")");
             }
         }
         return result.toString().strip();
-    }
-
-    private String inAscii(char c, char before) {
-        switch (c) {
-            case '\u2010', '\u2011', '\u2012', '\u2013', '\u2212':
-                return "-";
-            case '\u2044', '\u2215':
-                return "/";
-            case '\u2032', '\u2018', '\u2019', '\u201b', '\u00b4':
-                return "'";
-            case '\u2033', '\u201c', '\u201d', '\u201e', '\u201f':
-                return "\"";
-            case '\u00b0', '\u00ba', '\u02da':
-                return " deg ";
-            case '\u2103':
-                return " deg C";
-            case '\u2109':
-                return " deg F";
-            case '\u00b2', '\u2082', '\u00b3':
-                if (!isLetter(before)) {
-                    throw refuse("a raised or lowered digit that belongs to no unit");
-                }
-                return c == '\u00b3' ? "3" : "2";
-            default:
-                throw refuse("holds a character that has no meaning here (" + codePoint(c) + ")");
-        }
-    }
-
-    /** The fraction a single character stands for, or nothing. */
-    private static String fraction(char c) {
-        return switch (c) {
-            case '\u00bc' -> "1/4";
-            case '\u00bd' -> "1/2";
-            case '\u00be' -> "3/4";
-            case '\u2150' -> "1/7";
-            case '\u2151' -> "1/9";
-            case '\u2152' -> "1/10";
-            case '\u2153' -> "1/3";
-            case '\u2154' -> "2/3";
-            case '\u2155' -> "1/5";
-            case '\u2156' -> "2/5";
-            case '\u2157' -> "3/5";
-            case '\u2158' -> "4/5";
-            case '\u2159' -> "1/6";
-            case '\u215a' -> "5/6";
-            case '\u215b' -> "1/8";
-            case '\u215c' -> "3/8";
-            case '\u215d' -> "5/8";
-            case '\u215e' -> "7/8";
-            default -> "";
-        };
-    }
-
-    /** Whether the character is a kind of space; a tab is one, a line break is not. */
-    static boolean isSpace(char c) {
-        return c == ' '
-                || c == '\t'
-                || c >= 0x80 && Character.getType(c) == Character.SPACE_SEPARATOR;
-    }
-
-    /**
-     * Whether the character has no shape of its own: controls, line breaks, invisible and private
-     * ones.
-     */
-    static boolean isShapeless(char c) {
-        if (c < 0x7f) {
-            return c < ' ';
-        }
-        return switch (Character.getType(c)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.SURROGATE,
-                    Character.PRIVATE_USE,
-                    Character.UNASSIGNED,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.NON_SPACING_MARK,
-                    Character.ENCLOSING_MARK,
-                    Character.COMBINING_SPACING_MARK ->
-                    true;
-            default -> false;
-        };
-    }
-
-    private static String codePoint(char c) {
-        String hex = Integer.toHexString(0x10000 | c).substring(1).toUpperCase(Locale.ROOT);
-        return "U+" + hex;
     }
 
     private char peek(int index) {
@@ -544,14 +437,6 @@ final class QuantityText {
             result++;
         }
         return result;
-    }
-
-    private static boolean isDigit(char c) {
-        return c >= '0' && c <= '9';
-    }
-
-    private static boolean isLetter(char c) {
-        return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z';
     }
 
     private QuantityFormatException refuse(String problem) {

@@ -28,9 +28,7 @@ public final class Rational implements Comparable<Rational> {
 
     /** The whole number. */
     public static Rational of(long whole) {
-        return whole == 0
-                ? ZERO
-                : whole == 1 ? ONE : new Rational(BigInteger.valueOf(whole), BigInteger.ONE);
+        return whole == 0 ? ZERO : whole == 1 ? ONE : new Rational(BigInteger.valueOf(whole), BigInteger.ONE);
     }
 
     /**
@@ -130,8 +128,7 @@ public final class Rational implements Comparable<Rational> {
      */
     public BigDecimal toBigDecimal(MathContext context) {
         if (context.getPrecision() == 0) {
-            throw new IllegalArgumentException(
-                    "a decimal of unlimited length; name the digits wanted");
+            throw new IllegalArgumentException("a decimal of unlimited length; name the digits wanted");
         }
         return new BigDecimal(numerator).divide(new BigDecimal(denominator), context);
     }
@@ -149,9 +146,7 @@ public final class Rational implements Comparable<Rational> {
                     numerator.longValue() * other.denominator.longValue(),
                     other.numerator.longValue() * denominator.longValue());
         }
-        return numerator
-                .multiply(other.denominator)
-                .compareTo(other.numerator.multiply(denominator));
+        return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
     }
 
     @Override

@@ -52,11 +52,7 @@ public enum Unit {
     KILOPASCAL(Dimension.PRESSURE, "kPa", Rational.of(1000), "kpa kpag kilopascal kilopascals"),
     BAR(Dimension.PRESSURE, "bar", Rational.of(100_000), "bar barg bars"),
 
-    PSI_ABSOLUTE(
-            Dimension.ABSOLUTE_PRESSURE,
-            "psia",
-            Size.PSI,
-            "psia psiabs psiabsolute lb/in2abs lb/sqinabs"),
+    PSI_ABSOLUTE(Dimension.ABSOLUTE_PRESSURE, "psia", Size.PSI, "psia psiabs psiabsolute lb/in2abs lb/sqinabs"),
     INCH_OF_MERCURY_ABSOLUTE(
             Dimension.ABSOLUTE_PRESSURE,
             "inHg abs",
@@ -64,26 +60,12 @@ public enum Unit {
             "inhgabs inhga inhg inofhg inmercury inofmercury inchhg incheshg inchesofhg inchesmercury inchesofmercury"
                     + " inchofmercury"),
     MILLIBAR_ABSOLUTE(
-            Dimension.ABSOLUTE_PRESSURE,
-            "mbar abs",
-            Rational.of(100),
-            "mbarabs mbara mbar mb millibar millibars hpa"),
+            Dimension.ABSOLUTE_PRESSURE, "mbar abs", Rational.of(100), "mbarabs mbara mbar mb millibar millibars hpa"),
     KILOPASCAL_ABSOLUTE(
-            Dimension.ABSOLUTE_PRESSURE,
-            "kPa abs",
-            Rational.of(1000),
-            "kpaabs kpaa kpa kilopascal kilopascals"),
+            Dimension.ABSOLUTE_PRESSURE, "kPa abs", Rational.of(1000), "kpaabs kpaa kpa kilopascal kilopascals"),
 
-    MILLIMETRE(
-            Dimension.LENGTH,
-            "mm",
-            Rational.of(1, 1000),
-            "mm millimetre millimetres millimeter millimeters"),
-    CENTIMETRE(
-            Dimension.LENGTH,
-            "cm",
-            Rational.of(1, 100),
-            "cm centimetre centimetres centimeter centimeters"),
+    MILLIMETRE(Dimension.LENGTH, "mm", Rational.of(1, 1000), "mm millimetre millimetres millimeter millimeters"),
+    CENTIMETRE(Dimension.LENGTH, "cm", Rational.of(1, 100), "cm centimetre centimetres centimeter centimeters"),
     INCH(Dimension.LENGTH, "in", Size.INCH, "in ins inch inches"),
     FOOT(Dimension.LENGTH, "ft", Size.FOOT, "ft foot feet"),
     METRE(Dimension.LENGTH, "m", Rational.ONE, "m metre metres meter meters"),
@@ -98,33 +80,17 @@ public enum Unit {
             "ft2",
             Size.FOOT.times(Size.FOOT),
             "ft2 sqft sqfoot sqfeet squareft squarefoot squarefeet sf"),
-    SQUARE_METRE(
-            Dimension.AREA,
-            "m2",
-            Rational.ONE,
-            "m2 sqm squaremetre squaremetres squaremeter squaremeters"),
+    SQUARE_METRE(Dimension.AREA, "m2", Rational.ONE, "m2 sqm squaremetre squaremetres squaremeter squaremeters"),
 
     LITRE(Dimension.VOLUME, "L", Rational.of(1, 1000), "l litre litres liter liters"),
-    GALLON(
-            Dimension.VOLUME,
-            "gal",
-            Size.GALLON,
-            "gal gals gallon gallons usgal usgals usgallon usgallons"),
+    GALLON(Dimension.VOLUME, "gal", Size.GALLON, "gal gals gallon gallons usgal usgals usgallon usgallons"),
     IMPERIAL_GALLON(
             Dimension.VOLUME,
             "imp gal",
             Rational.of(454_609, 100_000_000),
             "impgal impgals impgallon impgallons imperialgal imperialgallon imperialgallons"),
-    CUBIC_FOOT(
-            Dimension.VOLUME,
-            "ft3",
-            Size.CUBIC_FOOT,
-            "ft3 cuft cufoot cufeet cubicft cubicfoot cubicfeet cf"),
-    CUBIC_METRE(
-            Dimension.VOLUME,
-            "m3",
-            Rational.ONE,
-            "m3 cum cubicm cubicmetre cubicmetres cubicmeter cubicmeters"),
+    CUBIC_FOOT(Dimension.VOLUME, "ft3", Size.CUBIC_FOOT, "ft3 cuft cufoot cufeet cubicft cubicfoot cubicfeet cf"),
+    CUBIC_METRE(Dimension.VOLUME, "m3", Rational.ONE, "m3 cum cubicm cubicmetre cubicmetres cubicmeter cubicmeters"),
 
     SECOND(Dimension.TIME, "s", Rational.ONE, "s sec secs second seconds"),
     MINUTE(Dimension.TIME, "min", Rational.of(60), "min mins minute minutes"),
@@ -159,15 +125,9 @@ public enum Unit {
                     + " k kelvin"),
 
     BTU_PER_HOUR(
-            Dimension.POWER,
-            "Btu/h",
-            Size.BTU_PER_HOUR,
-            "btu/h btus/h btuh btuhr btu/hr btus/hr btu/hour btus/hour"),
+            Dimension.POWER, "Btu/h", Size.BTU_PER_HOUR, "btu/h btus/h btuh btuhr btu/hr btus/hr btu/hour btus/hour"),
     THOUSAND_BTU_PER_HOUR(
-            Dimension.POWER,
-            "MBH",
-            Size.BTU_PER_HOUR.times(Rational.of(1000)),
-            "mbh kbtu/h kbtuh kbtu/hr kbtu/hour"),
+            Dimension.POWER, "MBH", Size.BTU_PER_HOUR.times(Rational.of(1000)), "mbh kbtu/h kbtuh kbtu/hr kbtu/hour"),
     KILOWATT(Dimension.POWER, "kW", Rational.of(1000), "kw kilowatt kilowatts"),
     /**
      * The horsepower in which steam output is rated: 33,475 Btu/h (US DOE Steam Tip Sheet 16), not
@@ -184,11 +144,7 @@ public enum Unit {
             "lb/h",
             Size.POUND.dividedBy(Size.HOUR),
             "lb/h lb/hr lbs/h lbs/hr lb/hour lbs/hour pound/h pounds/h pounds/hr pounds/hour pph #/h #/hr"),
-    KILOGRAM_PER_HOUR(
-            Dimension.MASS_FLOW,
-            "kg/h",
-            Rational.of(1, 3600),
-            "kg/h kg/hr kgs/h kg/hour kilograms/hour"),
+    KILOGRAM_PER_HOUR(Dimension.MASS_FLOW, "kg/h", Rational.of(1, 3600), "kg/h kg/hr kgs/h kg/hour kilograms/hour"),
 
     GALLON_PER_HOUR(
             Dimension.VOLUME_FLOW,
@@ -267,9 +223,7 @@ public enum Unit {
     public List<String> spellings() {
         List<String> result = new ArrayList<>();
         int start = 1;
-        for (int end = spellings.indexOf(' ', start);
-                end >= 0;
-                end = spellings.indexOf(' ', start)) {
+        for (int end = spellings.indexOf(' ', start); end >= 0; end = spellings.indexOf(' ', start)) {
             result.add(spellings.substring(start, end));
             start = end + 1;
         }
@@ -360,7 +314,8 @@ public enum Unit {
         static final Rational GRAVITY = Rational.of(980_665, 100_000);
         static final Rational PSI = POUND.times(GRAVITY).dividedBy(INCH.times(INCH));
         static final Rational INCH_OF_WATER = Rational.of(1000).times(GRAVITY).times(INCH);
-        static final Rational INCH_OF_MERCURY = Rational.of(135_951, 10).times(GRAVITY).times(INCH);
+        static final Rational INCH_OF_MERCURY =
+                Rational.of(135_951, 10).times(GRAVITY).times(INCH);
         static final Rational HOUR = Rational.of(3600);
         static final Rational BTU_PER_HOUR =
                 Rational.of(105_505_585_262L, 100_000_000L).dividedBy(HOUR);

@@ -36,8 +36,7 @@ public final class Nearest {
                 continue;
             }
             int slips = slips(typed, word);
-            if (slips < bestSlips
-                    || slips == bestSlips && slips <= allowed && word.compareTo(best) < 0) {
+            if (slips < bestSlips || slips == bestSlips && slips <= allowed && word.compareTo(best) < 0) {
                 best = word;
                 bestSlips = slips;
             }
@@ -65,8 +64,7 @@ public final class Nearest {
             char a = Character.toLowerCase(one.charAt(i - 1));
             for (int j = 1; j <= other.length(); j++) {
                 char b = Character.toLowerCase(other.charAt(j - 1));
-                int cost =
-                        Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + (a == b ? 0 : 1));
+                int cost = Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + (a == b ? 0 : 1));
                 if (i > 1
                         && j > 1
                         && a == Character.toLowerCase(other.charAt(j - 2))

@@ -25,7 +25,8 @@ class QuantityTest {
     @Test
     void a_product_that_doubles_get_wrong_is_exact() {
         assertThat(0.07 * 100 > 7.0).as("what doubles say").isTrue();
-        assertThat(Quantity.of("0.07", PSI).times(100).isAbove(Quantity.of(7, PSI))).isFalse();
+        assertThat(Quantity.of("0.07", PSI).times(100).isAbove(Quantity.of(7, PSI)))
+                .isFalse();
     }
 
     @Test
@@ -66,10 +67,8 @@ class QuantityTest {
     void temperatures_differ_by_a_difference_and_do_not_add_up() {
         Quantity boiling = Quantity.of(212, FAHRENHEIT);
         Quantity tenCelsius = Quantity.of(10, CELSIUS_DEGREE);
-        assertThat(boiling.minus(Quantity.of(100, CELSIUS)))
-                .isEqualTo(Quantity.of(0, FAHRENHEIT_DEGREE));
-        assertThat(boiling.minus(Quantity.of(200, FAHRENHEIT)))
-                .isEqualTo(Quantity.of(12, FAHRENHEIT_DEGREE));
+        assertThat(boiling.minus(Quantity.of(100, CELSIUS))).isEqualTo(Quantity.of(0, FAHRENHEIT_DEGREE));
+        assertThat(boiling.minus(Quantity.of(200, FAHRENHEIT))).isEqualTo(Quantity.of(12, FAHRENHEIT_DEGREE));
         assertThat(boiling.plus(tenCelsius)).isEqualTo(Quantity.of(230, FAHRENHEIT));
         assertThat(tenCelsius.plus(boiling)).isEqualTo(Quantity.of(230, FAHRENHEIT));
         assertThat(boiling.minus(tenCelsius)).isEqualTo(Quantity.of(194, FAHRENHEIT));
@@ -113,10 +112,8 @@ class QuantityTest {
         assertThat(quantity.in(INCH_OF_WATER, 4)).isEqualTo(new BigDecimal("41.52"));
         assertThat(quantity.in(KILOPASCAL, 5)).isEqualTo(new BigDecimal("10.342"));
         assertThat(quantity.in(PSI, 7)).isEqualByComparingTo("1.5");
-        assertThat(quantity.in(PASCAL, MathContext.DECIMAL32))
-                .isEqualTo(new BigDecimal("10342.14"));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> quantity.in(PASCAL, MathContext.UNLIMITED));
+        assertThat(quantity.in(PASCAL, MathContext.DECIMAL32)).isEqualTo(new BigDecimal("10342.14"));
+        assertThatIllegalArgumentException().isThrownBy(() -> quantity.in(PASCAL, MathContext.UNLIMITED));
     }
 
     @Test

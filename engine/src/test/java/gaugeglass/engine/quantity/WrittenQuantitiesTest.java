@@ -24,21 +24,13 @@ class WrittenQuantitiesTest {
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @CsvFileSource(
-            resources = "refused.txt",
-            delimiter = '|',
-            quoteCharacter = '\0',
-            emptyValue = "")
+    @CsvFileSource(resources = "refused.txt", delimiter = '|', quoteCharacter = '\0', emptyValue = "")
     void is_refused_with(Dimension expected, String written, String message) {
         QuantityFormatException refusal =
-                catchThrowableOfType(
-                        QuantityFormatException.class,
-                        () -> Quantity.parse(unescaped(written), expected));
+                catchThrowableOfType(QuantityFormatException.class, () -> Quantity.parse(unescaped(written), expected));
         assertThat(refusal).as("must be refused").isNotNull();
         assertThat(refusal.getMessage()).isEqualTo(unescaped(message));
-        assertThat(refusal.getMessage().chars())
-                .as("no control characters")
-                .allMatch(c -> c >= ' ' && c != 0x7f);
+        assertThat(refusal.getMessage().chars()).as("no control characters").allMatch(c -> c >= ' ' && c != 0x7f);
     }
 
     @ParameterizedTest
@@ -46,8 +38,7 @@ class WrittenQuantitiesTest {
     void every_spelling_of_a_unit_is_read_as_that_unit_and_as_no_other(Unit unit) {
         assertThat(unit.spellings()).isNotEmpty().doesNotHaveDuplicates();
         for (String spelling : unit.spellings()) {
-            for (String written :
-                    new String[] {"2 " + spelling, "2" + spelling, "2 " + spelling.toUpperCase()}) {
+            for (String written : new String[] {"2 " + spelling, "2" + spelling, "2 " + spelling.toUpperCase()}) {
                 assertThat(Quantity.parse(written, unit.dimension()).unit())
                         .as(written)
                         .isEqualTo(unit);
@@ -67,14 +58,11 @@ class WrittenQuantitiesTest {
     @Test
     void a_refusal_keeps_its_parts_apart() {
         QuantityFormatException refusal =
-                catchThrowableOfType(
-                        QuantityFormatException.class,
-                        () -> Quantity.parse("5 pis", Dimension.PRESSURE));
+                catchThrowableOfType(QuantityFormatException.class, () -> Quantity.parse("5 pis", Dimension.PRESSURE));
         assertThat(refusal.typed()).isEqualTo("5 pis");
         assertThat(refusal.problem()).isEqualTo("no unit of gauge pressure is spelled 'pis'");
         assertThat(refusal.expected())
-                .isEqualTo(
-                        "a number and a unit of gauge pressure (psi, oz/in2, inH2O, inHg or kPa)");
+                .isEqualTo("a number and a unit of gauge pressure (psi, oz/in2, inH2O, inHg or kPa)");
         assertThat(refusal.nearest()).contains("psi");
     }
 
@@ -96,7 +84,6 @@ class WrittenQuantitiesTest {
         return stroke < 0
                 ? Rational.of(new java.math.BigDecimal(number))
                 : Rational.of(
-                        Long.parseLong(number.substring(0, stroke)),
-                        Long.parseLong(number.substring(stroke + 1)));
+                        Long.parseLong(number.substring(0, stroke)), Long.parseLong(number.substring(stroke + 1)));
     }
 }
