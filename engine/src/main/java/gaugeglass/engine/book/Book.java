@@ -52,10 +52,7 @@ public record Book(
     public Band band(RuleEntry rule) {
         return card(rule.card())
                 .band(rule.band())
-                .orElseThrow(
-                        () ->
-                                new IllegalStateException(
-                                        "the card of " + rule.name() + " has no such band"));
+                .orElseThrow(() -> new IllegalStateException("the card of " + rule.name() + " has no such band"));
     }
 
     public Collection<Limit> allLimits() {
@@ -64,7 +61,6 @@ public record Book(
 
     /** The same book with other limits in force. */
     public Book withLimits(Map<String, Limit> others) {
-        return new Book(
-                name, version, hash, cards, others, cautions, remedies, diagnoses, rules, models);
+        return new Book(name, version, hash, cards, others, cautions, remedies, diagnoses, rules, models);
     }
 }

@@ -25,59 +25,43 @@ public final class BookReader {
         form.node("scenarios");
         boolean sign = form.text("sign", "no").equals("yes");
         Map<String, Band> bands = new LinkedHashMap<>();
-        form.form("bands")
-                .byKey()
-                .forEach(
-                        (name, band) -> {
-                            Map<String, String> variants = new LinkedHashMap<>();
-                            if (band.has("variants")) {
-                                Form all = band.form("variants");
-                                all.fields()
-                                        .all()
-                                        .keySet()
-                                        .forEach(
-                                                variant ->
-                                                        variants.put(variant, all.text(variant)));
-                            }
-                            Urgency urgency = band.word("urgency", Urgency.class, Urgency.WATCH);
-                            if (!sign && !band.has("urgency")) {
-                                band.text("urgency");
-                            }
-                            bands.put(name, new Band(name, urgency, band.text("seen"), variants));
-                            band.close();
-                        });
+        form.form("bands").byKey().forEach((name, band) -> {
+            Map<String, String> variants = new LinkedHashMap<>();
+            if (band.has("variants")) {
+                Form all = band.form("variants");
+                all.fields().all().keySet().forEach(variant -> variants.put(variant, all.text(variant)));
+            }
+            Urgency urgency = band.word("urgency", Urgency.class, Urgency.WATCH);
+            if (!sign && !band.has("urgency")) {
+                band.text("urgency");
+            }
+            bands.put(name, new Band(name, urgency, band.text("seen"), variants));
+            band.close();
+        });
         if (bands.isEmpty()) {
-            form.wrong(
-                    "bands",
-                    "a card has at least one band",
-                    "bands: with a name, an urgency and what was seen",
-                    "");
+            form.wrong("bands", "a card has at least one band", "bands: with a name, an urgency and what was seen", "");
         }
-        Card card =
-                new Card(
-                        form.text("id"),
-                        form.text("subject", subject),
-                        form.text("title"),
-                        form.text("about", ""),
-                        form.word("stage", Stage.class, Stage.COLD),
-                        sign
-                                ? Consequence.COMFORT
-                                : requiredWord(
-                                        form, "consequence", Consequence.class, Consequence.PEOPLE),
-                        form.text("release", "no").equals("yes"),
-                        sign,
-                        java.util.Collections.unmodifiableMap(bands),
-                        sign ? form.text("why", "") : form.text("why"),
-                        sign ? form.text("do", "") : form.text("do"),
-                        form.text("remedy", ""),
-                        form.texts("cautions"),
-                        sign ? form.text("not-when", "") : form.text("not-when"),
-                        requiredWord(form, "basis", Basis.class, Basis.PRACTICE),
-                        sources(form),
-                        form.text("status", "trial"),
-                        form.text("since", "0.1.0"),
-                        form.text("file", form.file()),
-                        Integer.parseInt(form.text("line", String.valueOf(form.fields().line()))));
+        Card card = new Card(
+                form.text("id"),
+                form.text("subject", subject),
+                form.text("title"),
+                form.text("about", ""),
+                form.word("stage", Stage.class, Stage.COLD),
+                sign ? Consequence.COMFORT : requiredWord(form, "consequence", Consequence.class, Consequence.PEOPLE),
+                form.text("release", "no").equals("yes"),
+                sign,
+                java.util.Collections.unmodifiableMap(bands),
+                sign ? form.text("why", "") : form.text("why"),
+                sign ? form.text("do", "") : form.text("do"),
+                form.text("remedy", ""),
+                form.texts("cautions"),
+                sign ? form.text("not-when", "") : form.text("not-when"),
+                requiredWord(form, "basis", Basis.class, Basis.PRACTICE),
+                sources(form),
+                form.text("status", "trial"),
+                form.text("since", "0.1.0"),
+                form.text("file", form.file()),
+                Integer.parseInt(form.text("line", String.valueOf(form.fields().line()))));
         if (!form.has("stage")) {
             form.text("stage");
         }
@@ -85,8 +69,7 @@ public final class BookReader {
         return card;
     }
 
-    private static <E extends Enum<E>> E requiredWord(
-            Form form, String key, Class<E> type, E otherwise) {
+    private static <E extends Enum<E>> E requiredWord(Form form, String key, Class<E> type, E otherwise) {
         if (!form.has(key)) {
             form.text(key);
         }
@@ -96,11 +79,8 @@ public final class BookReader {
     private static List<Source> sources(Form form) {
         List<Source> sources = new ArrayList<>();
         for (Form source : form.forms("sources")) {
-            sources.add(
-                    new Source(
-                            source.text("name"),
-                            requiredWord(
-                                    source, "known", Source.Known.class, Source.Known.MEMORY_LOW)));
+            sources.add(new Source(
+                    source.text("name"), requiredWord(source, "known", Source.Known.class, Source.Known.MEMORY_LOW)));
             source.close();
         }
         return sources;
@@ -110,20 +90,19 @@ public final class BookReader {
     public static Limit limit(Form form, String layer) {
         String written = form.text("value");
         String measures = form.text("measures");
-        Limit limit =
-                new Limit(
-                        form.text("id"),
-                        value(form, "value", written, measures),
-                        written,
-                        form.text("meaning"),
-                        requiredWord(form, "safer", Limit.Safer.class, Limit.Safer.NEITHER),
-                        form.text("least", ""),
-                        form.text("most", ""),
-                        form.text("step"),
-                        requiredWord(form, "basis", Basis.class, Basis.STANDARD),
-                        sources(form),
-                        form.text("review-by", ""),
-                        form.text("layer", layer));
+        Limit limit = new Limit(
+                form.text("id"),
+                value(form, "value", written, measures),
+                written,
+                form.text("meaning"),
+                requiredWord(form, "safer", Limit.Safer.class, Limit.Safer.NEITHER),
+                form.text("least", ""),
+                form.text("most", ""),
+                form.text("step"),
+                requiredWord(form, "basis", Basis.class, Basis.STANDARD),
+                sources(form),
+                form.text("review-by", ""),
+                form.text("layer", layer));
         for (String key : List.of("least", "most")) {
             if (form.has(key)) {
                 value(form, key, form.text(key), measures);
@@ -182,16 +161,15 @@ public final class BookReader {
     }
 
     public static Diagnosis diagnosis(Form form) {
-        Diagnosis diagnosis =
-                new Diagnosis(
-                        form.text("id"),
-                        form.text("cause"),
-                        form.text("about", ""),
-                        clues(form, "for"),
-                        clues(form, "against"),
-                        form.text("settled-by"),
-                        form.text("settle"),
-                        number(form, "enough", 3));
+        Diagnosis diagnosis = new Diagnosis(
+                form.text("id"),
+                form.text("cause"),
+                form.text("about", ""),
+                clues(form, "for"),
+                clues(form, "against"),
+                form.text("settled-by"),
+                form.text("settle"),
+                number(form, "enough", 3));
         form.close();
         return diagnosis;
     }
@@ -202,12 +180,11 @@ public final class BookReader {
             boolean inOrder = clue.has("in-order");
             String card = inOrder ? clue.text("in-order") : clue.text("found");
             clue.has("found");
-            clues.add(
-                    new Clue(
-                            card,
-                            inOrder ? Clue.When.IN_ORDER : Clue.When.FOUND,
-                            number(clue, "weight", 1),
-                            clue.text("says")));
+            clues.add(new Clue(
+                    card,
+                    inOrder ? Clue.When.IN_ORDER : Clue.When.FOUND,
+                    number(clue, "weight", 1),
+                    clue.text("says")));
             clue.close();
         }
         return clues;
@@ -226,12 +203,8 @@ public final class BookReader {
     public static RuleEntry rule(Form form) {
         List<RuleEntry.Step> steps = new ArrayList<>();
         for (Form step : form.forms("steps")) {
-            steps.add(
-                    new RuleEntry.Step(
-                            step.text("type"),
-                            step.text("checks", ""),
-                            step.texts("keys"),
-                            step.text("join", "")));
+            steps.add(new RuleEntry.Step(
+                    step.text("type"), step.text("checks", ""), step.texts("keys"), step.text("join", "")));
         }
         return new RuleEntry(
                 form.text("card"),

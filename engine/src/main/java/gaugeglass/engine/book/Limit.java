@@ -63,8 +63,7 @@ public record Limit(
 
     private <T> T as(Class<T> type, String words) {
         if (!type.isInstance(value)) {
-            throw new IllegalStateException(
-                    "the limit " + id + " is " + written + ", which is not " + words);
+            throw new IllegalStateException("the limit " + id + " is " + written + ", which is not " + words);
         }
         return type.cast(value);
     }

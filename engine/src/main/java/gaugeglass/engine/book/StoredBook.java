@@ -38,34 +38,28 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         Node node = NodeReader.read(name, text, mistakes);
         Form form = Form.of(name, "", node, mistakes);
         if (!form.text("format").equals(String.valueOf(FORMAT))) {
-            form.wrong(
-                    "format",
-                    "this is another format of stored rulebook",
-                    String.valueOf(FORMAT),
-                    "");
+            form.wrong("format", "this is another format of stored rulebook", String.valueOf(FORMAT), "");
             throw new Mistakes(mistakes);
         }
         Vocabulary vocabulary = StoredVocabulary.read(form.form("vocabulary"), loader);
-        Book book =
-                new Book(
-                        form.text("name"),
-                        form.text("version"),
-                        form.text("hash"),
-                        byId(form.forms("cards"), f -> BookReader.card(f, ""), Card::id),
-                        byId(form.forms("limits"), f -> BookReader.limit(f, ""), Limit::id),
-                        byId(form.forms("cautions"), BookReader::caution, Caution::id),
-                        byId(form.forms("remedies"), BookReader::remedy, Remedy::id),
-                        form.forms("diagnoses").stream().map(BookReader::diagnosis).toList(),
-                        form.forms("rules").stream().map(BookReader::rule).toList(),
-                        form.texts("models"));
+        Book book = new Book(
+                form.text("name"),
+                form.text("version"),
+                form.text("hash"),
+                byId(form.forms("cards"), f -> BookReader.card(f, ""), Card::id),
+                byId(form.forms("limits"), f -> BookReader.limit(f, ""), Limit::id),
+                byId(form.forms("cautions"), BookReader::caution, Caution::id),
+                byId(form.forms("remedies"), BookReader::remedy, Remedy::id),
+                form.forms("diagnoses").stream().map(BookReader::diagnosis).toList(),
+                form.forms("rules").stream().map(BookReader::rule).toList(),
+                form.texts("models"));
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
         return new StoredBook(form.text("trade"), vocabulary, book);
     }
 
-    private static <T> Map<String, T> byId(
-            List<Form> forms, Function<Form, T> read, Function<T, String> id) {
+    private static <T> Map<String, T> byId(List<Form> forms, Function<Form, T> read, Function<T, String> id) {
         Map<String, T> all = new LinkedHashMap<>();
         for (Form form : forms) {
             T one = read.apply(form);
@@ -87,12 +81,8 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         all.put("limits", list(book.limits().values(), StoredBook::limit));
         all.put(
                 "cautions",
-                list(
-                        book.cautions().values(),
-                        c -> fields("id", c.id(), "title", c.title(), "text", c.text())));
-        all.put(
-                "remedies",
-                list(book.remedies().values(), r -> fields("id", r.id(), "work", r.work())));
+                list(book.cautions().values(), c -> fields("id", c.id(), "title", c.title(), "text", c.text())));
+        all.put("remedies", list(book.remedies().values(), r -> fields("id", r.id(), "work", r.work())));
         all.put("cards", list(book.cards().values(), StoredBook::card));
         all.put("diagnoses", list(book.diagnoses(), StoredBook::diagnosis));
         all.put("rules", list(book.rules(), StoredBook::rule));
@@ -124,14 +114,12 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
     private static Map<String, Object> card(Card card) {
         Map<String, Object> bands = new LinkedHashMap<>();
         card.bands()
-                .forEach(
-                        (name, band) ->
-                                bands.put(
-                                        name,
-                                        fields(
-                                                "urgency", band.urgency().word(),
-                                                "seen", band.seen(),
-                                                "variants", new LinkedHashMap<>(band.variants()))));
+                .forEach((name, band) -> bands.put(
+                        name,
+                        fields(
+                                "urgency", band.urgency().word(),
+                                "seen", band.seen(),
+                                "variants", new LinkedHashMap<>(band.variants()))));
         return fields(
                 "id", card.id(),
                 "subject", card.subject(),
@@ -193,16 +181,15 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
                 "steps",
                         list(
                                 rule.steps(),
-                                s ->
-                                        fields(
-                                                "type",
-                                                s.type(),
-                                                "checks",
-                                                s.checks(),
-                                                "keys",
-                                                s.keyBinds(),
-                                                "join",
-                                                s.join())));
+                                s -> fields(
+                                        "type",
+                                        s.type(),
+                                        "checks",
+                                        s.checks(),
+                                        "keys",
+                                        s.keyBinds(),
+                                        "join",
+                                        s.join())));
     }
 
     /** Keys with their values; what is empty is left out. */
@@ -210,10 +197,9 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         Map<String, Object> fields = new LinkedHashMap<>();
         for (int i = 0; i < pairs.length; i += 2) {
             Object value = pairs[i + 1];
-            boolean empty =
-                    value instanceof String text && text.isEmpty()
-                            || value instanceof List<?> list && list.isEmpty()
-                            || value instanceof Map<?, ?> map && map.isEmpty();
+            boolean empty = value instanceof String text && text.isEmpty()
+                    || value instanceof List<?> list && list.isEmpty()
+                    || value instanceof Map<?, ?> map && map.isEmpty();
             if (!empty) {
                 fields.put((String) pairs[i], value);
             }

@@ -37,40 +37,32 @@ public final class Judges {
      * @param loader where the classes are
      * @throws IllegalStateException when classes and index do not fit each other
      */
-    public static Judges of(
-            Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
+    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
         List<Model> loaded = new ArrayList<>();
         Map<String, Rule> rules = new HashMap<>();
         for (String name : models) {
             try {
-                Model model =
-                        (Model)
-                                Class.forName(name, true, loader)
-                                        .getDeclaredConstructor()
-                                        .newInstance();
+                Model model = (Model) Class.forName(name, true, loader)
+                        .getDeclaredConstructor()
+                        .newInstance();
                 loaded.add(model);
                 model.getRules().forEach(rule -> rules.put(rule.getName(), rule));
             } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException(
-                        "the compiled rules " + name + " cannot be loaded", e);
+                throw new IllegalStateException("the compiled rules " + name + " cannot be loaded", e);
             }
         }
         List<Program> programs = new ArrayList<>(entries.size());
         for (RuleEntry entry : entries) {
             Rule rule = rules.remove(entry.name());
             if (rule == null) {
-                throw new IllegalStateException(
-                        "the rule \"" + entry.name() + "\" is indexed but not compiled");
+                throw new IllegalStateException("the rule \"" + entry.name() + "\" is indexed but not compiled");
             }
             programs.add(Program.of(rule, entry));
         }
         if (!rules.isEmpty()) {
-            throw new IllegalStateException(
-                    "rules are compiled but not indexed: " + rules.keySet());
+            throw new IllegalStateException("rules are compiled but not indexed: " + rules.keySet());
         }
-        return new Judges(
-                programs,
-                new SessionJudge(KieBaseBuilder.createKieBaseFromModel(loaded), programs));
+        return new Judges(programs, new SessionJudge(KieBaseBuilder.createKieBaseFromModel(loaded), programs));
     }
 
     /**
@@ -113,21 +105,11 @@ public final class Judges {
         }
         if (placed != reached.size()) {
             throw new IllegalStateException(
-                    "\""
-                            + program.rule.name()
-                            + "\" is about "
-                            + reached.keySet()
-                            + ", not all of which is a "
-                            + kind);
+                    "\"" + program.rule.name() + "\" is about " + reached.keySet() + ", not all of which is a " + kind);
         }
         if (subjects.isEmpty()) {
             verdicts.add(
-                    new Verdict(
-                            program.rule,
-                            Subjects.UNIT,
-                            Verdict.Outcome.NOT_APPLICABLE,
-                            List.of(),
-                            List.of()));
+                    new Verdict(program.rule, Subjects.UNIT, Verdict.Outcome.NOT_APPLICABLE, List.of(), List.of()));
             return;
         }
         Map<String, OpenJudge.Reach> structure = null;
@@ -135,50 +117,33 @@ public final class Judges {
             OpenJudge.Reach reach = reached.get(subject);
             if (reach != null && !reach.matches.isEmpty()) {
                 verdicts.add(
-                        new Verdict(
-                                program.rule,
-                                subject,
-                                Verdict.Outcome.FOUND,
-                                bySubject.get(subject),
-                                List.of()));
+                        new Verdict(program.rule, subject, Verdict.Outcome.FOUND, bySubject.get(subject), List.of()));
             } else if (reach != null && reach.isOpen) {
                 List<Missing> missing = List.copyOf(reach.missing);
-                verdicts.add(
-                        new Verdict(
-                                program.rule,
-                                subject,
-                                Verdict.Outcome.UNDETERMINED,
-                                List.of(),
-                                missing));
+                verdicts.add(new Verdict(program.rule, subject, Verdict.Outcome.UNDETERMINED, List.of(), missing));
             } else {
                 if (structure == null) {
                     structure = OpenJudge.readStructure(program, facts);
                 }
-                verdicts.add(
-                        new Verdict(
-                                program.rule,
-                                subject,
-                                structure.containsKey(subject)
-                                        ? Verdict.Outcome.IN_ORDER
-                                        : Verdict.Outcome.NOT_APPLICABLE,
-                                List.of(),
-                                List.of()));
+                verdicts.add(new Verdict(
+                        program.rule,
+                        subject,
+                        structure.containsKey(subject) ? Verdict.Outcome.IN_ORDER : Verdict.Outcome.NOT_APPLICABLE,
+                        List.of(),
+                        List.of()));
             }
         }
     }
 
     private static String subject(Program program, Evidence evidence) {
-        return program.about < 0
-                ? Subjects.UNIT
-                : (String) evidence.bound().get(Program.ABOUT.substring(1));
+        return program.about < 0 ? Subjects.UNIT : (String) evidence.bound().get(Program.ABOUT.substring(1));
     }
 
     /**
      * Every match of the session must be one of the second judge's certain ones, and the other way
      * round.
      */
-    private static void agree(
-            Program program, List<Evidence> found, Map<String, OpenJudge.Reach> reached) {
+    private static void agree(Program program, List<Evidence> found, Map<String, OpenJudge.Reach> reached) {
         Set<String> first = new TreeSet<>();
         Set<String> second = new TreeSet<>();
         int certain = 0;
@@ -198,12 +163,7 @@ public final class Judges {
         }
         if (!first.equals(second)) {
             throw new JudgesDisagree(
-                    "the judges disagree on \""
-                            + program.rule.name()
-                            + "\": "
-                            + first
-                            + " against "
-                            + second);
+                    "the judges disagree on \"" + program.rule.name() + "\": " + first + " against " + second);
         }
     }
 

@@ -108,8 +108,7 @@ final class OpenJudge {
             if (!unknown) {
                 values[bind.variable()] = bind.binding().eval(fact);
             } else {
-                values[bind.variable()] =
-                        bind.isKey() ? bind.binding().eval(slot.witness()) : UNKNOWN;
+                values[bind.variable()] = bind.isKey() ? bind.binding().eval(slot.witness()) : UNKNOWN;
             }
         }
         for (Program.Check check : step.checks()) {
@@ -143,11 +142,7 @@ final class OpenJudge {
             throw e;
         } catch (Exception e) {
             throw new IllegalStateException(
-                    "a condition of \""
-                            + program.rule.name()
-                            + "\" failed on "
-                            + Arrays.toString(taken),
-                    e);
+                    "a condition of \"" + program.rule.name() + "\" failed on " + Arrays.toString(taken), e);
         }
     }
 

@@ -54,7 +54,9 @@ final class Program {
         patterns(rule, rule.getView(), patterns);
         if (patterns.size() != entry.steps().size()) {
             throw misfit(
-                    rule, "it has " + patterns.size() + " patterns, not " + entry.steps().size());
+                    rule,
+                    "it has " + patterns.size() + " patterns, not "
+                            + entry.steps().size());
         }
         Map<String, Integer> numbers = new HashMap<>();
         Step[] steps = new Step[patterns.size()];
@@ -64,8 +66,7 @@ final class Program {
         return new Program(entry, steps, numbers.size(), numbers.getOrDefault(ABOUT, -1));
     }
 
-    private static Step step(
-            Rule rule, Pattern<?> pattern, RuleEntry.Step indexed, Map<String, Integer> numbers) {
+    private static Step step(Rule rule, Pattern<?> pattern, RuleEntry.Step indexed, Map<String, Integer> numbers) {
         Class<?> type = pattern.getPatternVariable().getType();
         if (!type.getName().equals(indexed.type())) {
             throw misfit(rule, "a pattern is over " + type.getName() + ", not " + indexed.type());
@@ -78,10 +79,7 @@ final class Program {
             }
             Variable<?> bound = binding.getBoundVariable();
             binds.add(
-                    new Bind(
-                            number(numbers, bound),
-                            binding,
-                            indexed.keyBinds().contains(bound.getName())));
+                    new Bind(number(numbers, bound), binding, indexed.keyBinds().contains(bound.getName())));
         }
         List<SingleConstraint> constraints = new ArrayList<>();
         constraints(rule, pattern.getConstraint(), constraints);
@@ -101,12 +99,8 @@ final class Program {
             for (int j = 0; j < inputs.length; j++) {
                 inputs[j] = number(numbers, taken[j]);
             }
-            checks[i] =
-                    new Check(
-                            constraint.getPredicate(),
-                            inputs,
-                            indexed.checks().charAt(i) == 'k',
-                            constraint.getExprId());
+            checks[i] = new Check(
+                    constraint.getPredicate(), inputs, indexed.checks().charAt(i) == 'k', constraint.getExprId());
         }
         int join = indexed.join().isEmpty() ? -1 : numbers.get(indexed.join());
         return new Step(type, self, binds.toArray(new Bind[0]), checks, join);
@@ -121,13 +115,8 @@ final class Program {
             patterns.add(pattern);
         } else if (condition.getType() == Condition.Type.AND) {
             condition.getSubConditions().forEach(sub -> patterns(rule, sub, patterns));
-        } else if (!(condition instanceof Consequence)
-                && condition.getType() != Condition.Type.CONSEQUENCE) {
-            throw misfit(
-                    rule,
-                    "it holds \""
-                            + condition.getType()
-                            + "\", which cannot be judged with answers missing");
+        } else if (!(condition instanceof Consequence) && condition.getType() != Condition.Type.CONSEQUENCE) {
+            throw misfit(rule, "it holds \"" + condition.getType() + "\", which cannot be judged with answers missing");
         }
     }
 
@@ -137,8 +126,7 @@ final class Program {
         }
         if (constraint instanceof SingleConstraint single) {
             all.add(single);
-        } else if (constraint.getType() == Constraint.Type.AND
-                || constraint.getType() == Constraint.Type.MULTIPLE) {
+        } else if (constraint.getType() == Constraint.Type.AND || constraint.getType() == Constraint.Type.MULTIPLE) {
             constraint.getChildren().forEach(child -> constraints(rule, child, all));
         } else {
             throw misfit(rule, "a pattern joins constraints by \"" + constraint.getType() + "\"");
@@ -146,7 +134,6 @@ final class Program {
     }
 
     private static IllegalStateException misfit(Rule rule, String why) {
-        return new IllegalStateException(
-                "the rule \"" + rule.getName() + "\" does not fit its index: " + why);
+        return new IllegalStateException("the rule \"" + rule.getName() + "\" does not fit its index: " + why);
     }
 }

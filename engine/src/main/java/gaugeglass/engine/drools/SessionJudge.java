@@ -39,13 +39,11 @@ final class SessionJudge {
                 }
             }
             // The match is the finding: refusing it here means that no consequence ever runs.
-            session.fireAllRules(
-                    match -> {
-                        matches.computeIfAbsent(
-                                        match.getRule().getName(), name -> new ArrayList<>())
-                                .add(evidence(match));
-                        return false;
-                    });
+            session.fireAllRules(match -> {
+                matches.computeIfAbsent(match.getRule().getName(), name -> new ArrayList<>())
+                        .add(evidence(match));
+                return false;
+            });
         } finally {
             session.dispose();
         }

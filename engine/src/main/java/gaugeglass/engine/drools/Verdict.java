@@ -13,12 +13,7 @@ import java.util.List;
  * @param evidence the matches, when it was found
  * @param missing what would settle it, when it is open
  */
-public record Verdict(
-        RuleEntry rule,
-        String subject,
-        Outcome outcome,
-        List<Evidence> evidence,
-        List<Missing> missing) {
+public record Verdict(RuleEntry rule, String subject, Outcome outcome, List<Evidence> evidence, List<Missing> missing) {
 
     /** The four things that can become of a rule. */
     public enum Outcome {

@@ -40,7 +40,8 @@ public final class Facts {
         private void add(Slot slot) {
             all.add(slot);
             if (!slot.keys().isEmpty()) {
-                byKey.computeIfAbsent(slot.keys().get(0), k -> new ArrayList<>(2)).add(slot);
+                byKey.computeIfAbsent(slot.keys().get(0), k -> new ArrayList<>(2))
+                        .add(slot);
             }
         }
 
@@ -97,13 +98,9 @@ public final class Facts {
         }
         Reading reading = facts.new Reading(date, limitsById);
         for (Reckoning reckoning : reckonings) {
-            ItemType item =
-                    vocabulary
-                            .item(reckoning.gives())
-                            .orElseThrow(
-                                    () ->
-                                            new IllegalStateException(
-                                                    reckoning.gives() + " is no item"));
+            ItemType item = vocabulary
+                    .item(reckoning.gives())
+                    .orElseThrow(() -> new IllegalStateException(reckoning.gives() + " is no item"));
             Kind kind = vocabulary.kind(item.kind()).orElseThrow();
             for (List<Object> keys : facts.keys(vocabulary, kind)) {
                 facts.reckon(reckoning, item, keys, vocabulary.counted(kind), reading);
@@ -151,30 +148,18 @@ public final class Facts {
             lacking = List.of(new Missing(kind.countId(), Subjects.UNIT, roster.unread()));
             List<Fitted> candidates = new ArrayList<>();
             if (kind.most() - listed.size() < MOST_COUNTS) {
-                for (int number = listed.size();
-                        number <= Math.max(kind.most(), listed.size());
-                        number++) {
+                for (int number = listed.size(); number <= Math.max(kind.most(), listed.size()); number++) {
                     candidates.add(new Fitted(kind.id(), number));
                 }
             }
             add(Slot.unknown(Fitted.class, keys, lacking, () -> candidates, () -> witness));
         } else {
-            add(
-                    Slot.known(
-                            Fitted.class,
-                            keys,
-                            new Fitted(kind.id(), fitted.getAsInt()),
-                            true,
-                            List::of,
-                            () -> witness));
+            add(Slot.known(
+                    Fitted.class, keys, new Fitted(kind.id(), fitted.getAsInt()), true, List::of, () -> witness));
             int wanting = fitted.getAsInt() - listed.size();
             if (wanting > 0) {
-                lacking =
-                        List.of(
-                                new Missing(
-                                        kind.id(),
-                                        Subjects.NOT_LISTED,
-                                        wanting + " of " + fitted.getAsInt() + " not described"));
+                lacking = List.of(new Missing(
+                        kind.id(), Subjects.NOT_LISTED, wanting + " of " + fitted.getAsInt() + " not described"));
             }
         }
         List<String> all = new ArrayList<>(listed);
@@ -207,12 +192,7 @@ public final class Facts {
         }
     }
 
-    private void item(
-            Observations observations,
-            ItemType item,
-            List<Object> keys,
-            Kind counted,
-            State state) {
+    private void item(Observations observations, ItemType item, List<Object> keys, Kind counted, State state) {
         Optional<Answer> answer = Optional.empty();
         if (state == State.AS_LEFT) {
             answer = observations.answer(item, keys, State.AS_LEFT);
@@ -222,27 +202,19 @@ public final class Facts {
         }
         Optional<Record> fact = answer.flatMap(Answer::fact);
         if (fact.isPresent()) {
-            add(
-                    Slot.known(
-                            item.type(),
-                            keys,
-                            fact.get(),
-                            item.isStructural(),
-                            () -> listed(item, keys),
-                            () -> item.witness(keys)));
+            add(Slot.known(
+                    item.type(),
+                    keys,
+                    fact.get(),
+                    item.isStructural(),
+                    () -> listed(item, keys),
+                    () -> item.witness(keys)));
         } else {
             String reason = answer.map(Answer::unread).orElse("");
-            List<Missing> lacking =
-                    keys.contains(Subjects.NOT_LISTED)
-                            ? open(counted.id())
-                            : List.of(new Missing(item.id(), Subjects.of(keys), reason));
-            add(
-                    Slot.unknown(
-                            item.type(),
-                            keys,
-                            lacking,
-                            () -> listed(item, keys),
-                            () -> item.witness(keys)));
+            List<Missing> lacking = keys.contains(Subjects.NOT_LISTED)
+                    ? open(counted.id())
+                    : List.of(new Missing(item.id(), Subjects.of(keys), reason));
+            add(Slot.unknown(item.type(), keys, lacking, () -> listed(item, keys), () -> item.witness(keys)));
         }
     }
 
@@ -250,42 +222,22 @@ public final class Facts {
         return item.isFinite() ? item.completions(keys) : List.of();
     }
 
-    private void reckon(
-            Reckoning reckoning, ItemType item, List<Object> keys, Kind counted, Reading reading) {
+    private void reckon(Reckoning reckoning, ItemType item, List<Object> keys, Kind counted, Reading reading) {
         Class<?> type = reckoning.gives();
         if (keys.contains(Subjects.NOT_LISTED)) {
-            add(
-                    Slot.unknown(
-                            type,
-                            keys,
-                            open(counted.id()),
-                            () -> listed(item, keys),
-                            () -> item.witness(keys)));
+            add(Slot.unknown(type, keys, open(counted.id()), () -> listed(item, keys), () -> item.witness(keys)));
             return;
         }
         try {
             for (Record fact : reckoning.work(reading, Subjects.of(keys))) {
                 if (!item.keysOf(fact).equals(keys)) {
-                    throw new IllegalStateException(
-                            item.id() + " was reckoned for " + keys + " and gave " + fact);
+                    throw new IllegalStateException(item.id() + " was reckoned for " + keys + " and gave " + fact);
                 }
-                add(
-                        Slot.known(
-                                type,
-                                keys,
-                                fact,
-                                item.isStructural(),
-                                () -> listed(item, keys),
-                                () -> item.witness(keys)));
+                add(Slot.known(
+                        type, keys, fact, item.isStructural(), () -> listed(item, keys), () -> item.witness(keys)));
             }
         } catch (Lacking lacking) {
-            add(
-                    Slot.unknown(
-                            type,
-                            keys,
-                            lacking.missing,
-                            () -> listed(item, keys),
-                            () -> item.witness(keys)));
+            add(Slot.unknown(type, keys, lacking.missing, () -> listed(item, keys), () -> item.witness(keys)));
         }
     }
 
@@ -319,8 +271,7 @@ public final class Facts {
         public Quantity limit(String id) {
             Limit limit = limits.get(id);
             if (limit == null) {
-                throw new IllegalStateException(
-                        "a reckoning asks for the limit " + id + ", which is not there");
+                throw new IllegalStateException("a reckoning asks for the limit " + id + ", which is not there");
             }
             return limit.quantity();
         }
@@ -340,11 +291,7 @@ public final class Facts {
                 }
             }
             throw new IllegalStateException(
-                    "a reckoning asks for "
-                            + item.getSimpleName()
-                            + " of "
-                            + wanted
-                            + ", which has no place");
+                    "a reckoning asks for " + item.getSimpleName() + " of " + wanted + ", which has no place");
         }
 
         @Override

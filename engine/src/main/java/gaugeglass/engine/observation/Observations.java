@@ -97,17 +97,14 @@ public final class Observations {
     /** A builder that holds everything in this. */
     public Builder toBuilder() {
         Builder builder = new Builder(vocabulary, unit);
-        rosters.forEach(
-                (kind, roster) -> {
-                    roster.tags().forEach(tag -> builder.tag(kind, tag.name(), tag.presence()));
-                    roster.asFound()
-                            .ifPresent(number -> builder.fitted(kind, State.AS_FOUND, number));
-                    roster.asLeft()
-                            .ifPresent(number -> builder.fitted(kind, State.AS_LEFT, number));
-                    if (!roster.unread().isEmpty()) {
-                        builder.uncounted(kind, roster.unread());
-                    }
-                });
+        rosters.forEach((kind, roster) -> {
+            roster.tags().forEach(tag -> builder.tag(kind, tag.name(), tag.presence()));
+            roster.asFound().ifPresent(number -> builder.fitted(kind, State.AS_FOUND, number));
+            roster.asLeft().ifPresent(number -> builder.fitted(kind, State.AS_LEFT, number));
+            if (!roster.unread().isEmpty()) {
+                builder.uncounted(kind, roster.unread());
+            }
+        });
         answers.values().forEach(builder::put);
         disputes.forEach(builder::dispute);
         return builder;
@@ -151,8 +148,7 @@ public final class Observations {
         public Builder tag(String kind, String name, Roster.Presence presence) {
             List<Roster.Tag> known = tags.computeIfAbsent(kind, k -> new ArrayList<>());
             if (known.stream().anyMatch(tag -> tag.name().equals(name))) {
-                throw new IllegalArgumentException(
-                        "two of kind " + kind + " have the tag \"" + name + "\"");
+                throw new IllegalArgumentException("two of kind " + kind + " have the tag \"" + name + "\"");
             }
             known.add(new Roster.Tag(name, presence));
             return this;
@@ -164,39 +160,29 @@ public final class Observations {
         }
 
         public Builder seen(Record fact, State state) {
-            ItemType item =
-                    vocabulary
-                            .item(fact.getClass())
-                            .orElseThrow(
-                                    () ->
-                                            new IllegalArgumentException(
-                                                    fact + " is no item of this vocabulary"));
+            ItemType item = vocabulary
+                    .item(fact.getClass())
+                    .orElseThrow(() -> new IllegalArgumentException(fact + " is no item of this vocabulary"));
             return put(Answer.seen(item, item.keysOf(fact), state, fact));
         }
 
         /** Looked at, and not to be read. */
         public Builder unread(String item, List<Object> keys, State state, String reason) {
-            ItemType type =
-                    vocabulary
-                            .item(item)
-                            .orElseThrow(
-                                    () ->
-                                            new IllegalArgumentException(
-                                                    "no item is called \"" + item + "\""));
+            ItemType type = vocabulary
+                    .item(item)
+                    .orElseThrow(() -> new IllegalArgumentException("no item is called \"" + item + "\""));
             return put(Answer.unread(type, keys, state, reason));
         }
 
         public Builder put(Answer answer) {
             if (answer.item().isReckoned()) {
-                throw new IllegalArgumentException(
-                        answer.item().id() + " is reckoned, not observed");
+                throw new IllegalArgumentException(answer.item().id() + " is reckoned, not observed");
             }
             Key key = new Key(answer.item().id(), answer.keys(), answer.state());
             if (answers.putIfAbsent(key, answer) != null) {
-                throw new IllegalArgumentException(
-                        "two answers to "
-                                + answer.item().id()
-                                + (answer.keys().isEmpty() ? "" : " of " + answer.subject()));
+                throw new IllegalArgumentException("two answers to "
+                        + answer.item().id()
+                        + (answer.keys().isEmpty() ? "" : " of " + answer.subject()));
             }
             return this;
         }
@@ -230,15 +216,9 @@ public final class Observations {
 
         private Map<String, Roster> rosters() {
             Map<String, Roster> rosters = new LinkedHashMap<>();
-            tags.forEach(
-                    (kind, list) ->
-                            rosters.put(
-                                    kind,
-                                    new Roster(
-                                            count(asFound, kind),
-                                            count(asLeft, kind),
-                                            list,
-                                            uncounted.getOrDefault(kind, ""))));
+            tags.forEach((kind, list) -> rosters.put(
+                    kind,
+                    new Roster(count(asFound, kind), count(asLeft, kind), list, uncounted.getOrDefault(kind, ""))));
             return rosters;
         }
 

@@ -16,8 +16,7 @@ import java.util.OptionalInt;
 public record Roster(OptionalInt asFound, OptionalInt asLeft, List<Tag> tags, String unread) {
 
     /** Nothing counted, nothing described. */
-    public static final Roster EMPTY =
-            new Roster(OptionalInt.empty(), OptionalInt.empty(), List.of(), "");
+    public static final Roster EMPTY = new Roster(OptionalInt.empty(), OptionalInt.empty(), List.of(), "");
 
     public Roster {
         tags = List.copyOf(tags);
@@ -45,8 +44,7 @@ public record Roster(OptionalInt asFound, OptionalInt asLeft, List<Tag> tags, St
         List<String> names = new ArrayList<>();
         for (Tag tag : tags) {
             if (tag.presence() == Presence.THROUGHOUT
-                    || tag.presence()
-                            == (state == State.AS_FOUND ? Presence.AS_FOUND : Presence.AS_LEFT)) {
+                    || tag.presence() == (state == State.AS_FOUND ? Presence.AS_FOUND : Presence.AS_LEFT)) {
                 names.add(tag.name());
             }
         }
@@ -61,7 +59,8 @@ public record Roster(OptionalInt asFound, OptionalInt asLeft, List<Tag> tags, St
         if (asLeft.isPresent()) {
             return asLeft;
         }
-        return OptionalInt.of(
-                asFound.getAsInt() - tags(State.AS_FOUND).size() + tags(State.AS_LEFT).size());
+        return OptionalInt.of(asFound.getAsInt()
+                - tags(State.AS_FOUND).size()
+                + tags(State.AS_LEFT).size());
     }
 }

@@ -35,14 +35,7 @@ public final class Form {
             return new Form(file, where, fields, mistakes);
         }
         mistakes.add(
-                new Mistake(
-                        file,
-                        node.line(),
-                        node.column(),
-                        where,
-                        "found " + node.shape(),
-                        "a group of keys",
-                        ""));
+                new Mistake(file, node.line(), node.column(), where, "found " + node.shape(), "a group of keys", ""));
         return new Form(file, where, Node.Fields.at(node.line(), node.column()), mistakes);
     }
 
@@ -159,41 +152,31 @@ public final class Form {
     public Form form(String key) {
         return node(key)
                 .map(node -> of(file, under(key), node, mistakes))
-                .orElseGet(
-                        () ->
-                                new Form(
-                                        file,
-                                        under(key),
-                                        Node.Fields.at(fields.line(), fields.column()),
-                                        mistakes));
+                .orElseGet(() -> new Form(file, under(key), Node.Fields.at(fields.line(), fields.column()), mistakes));
     }
 
     /** Each key of this group with its own group; the keys are free. */
     public Map<String, Form> byKey() {
         Map<String, Form> forms = new LinkedHashMap<>();
-        fields.all()
-                .forEach(
-                        (key, field) -> {
-                            asked.add(key);
-                            forms.put(key, of(file, under(key), field.value(), mistakes));
-                        });
+        fields.all().forEach((key, field) -> {
+            asked.add(key);
+            forms.put(key, of(file, under(key), field.value(), mistakes));
+        });
         return forms;
     }
 
     /** Names every key that nobody asked for. */
     public void close() {
-        fields.all()
-                .forEach(
-                        (key, field) -> {
-                            if (!asked.contains(key)) {
-                                wrong(
-                                        field.line(),
-                                        field.column(),
-                                        "\"" + key + "\" is not a key here",
-                                        "one of " + String.join(", ", asked),
-                                        Nearest.to(key, asked).orElse(""));
-                            }
-                        });
+        fields.all().forEach((key, field) -> {
+            if (!asked.contains(key)) {
+                wrong(
+                        field.line(),
+                        field.column(),
+                        "\"" + key + "\" is not a key here",
+                        "one of " + String.join(", ", asked),
+                        Nearest.to(key, asked).orElse(""));
+            }
+        });
     }
 
     public void wrong(int line, int column, String what, String expected, String nearest) {

@@ -40,18 +40,16 @@ public final class NodeReader {
      * @throws Mistakes when the text is not YAML or JSON at all
      */
     public static Node read(String file, String text, List<Mistake> mistakes) {
-        return new NodeReader(file, mistakes)
-                .whole(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        return new NodeReader(file, mistakes).whole(text.startsWith("\uFEFF") ? text.substring(1) : text);
     }
 
     private Node whole(String text) {
         boolean json = looksLikeJson(text);
-        JsonFactory factory =
-                json
-                        ? JsonFactory.builder()
-                                .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
-                                .build()
-                        : YAMLFactory.builder().build();
+        JsonFactory factory = json
+                ? JsonFactory.builder()
+                        .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+                        .build()
+                : YAMLFactory.builder().build();
         try (JsonParser parser = factory.createParser(text)) {
             JsonToken token = parser.nextToken();
             if (token == null) {
@@ -60,30 +58,19 @@ public final class NodeReader {
             Node node = node(parser, token, 0);
             if (parser.nextToken() != null) {
                 JsonLocation at = parser.currentTokenLocation();
-                throw new Mistakes(
-                        List.of(
-                                mistake(
-                                        at.getLineNr(),
-                                        at.getColumnNr(),
-                                        "a second document begins here",
-                                        "one document in a file")));
+                throw new Mistakes(List.of(mistake(
+                        at.getLineNr(), at.getColumnNr(), "a second document begins here", "one document in a file")));
             }
             return node;
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
-            throw new Mistakes(
-                    List.of(
-                            mistake(
-                                    at == null ? 0 : at.getLineNr(),
-                                    at == null ? 0 : at.getColumnNr(),
-                                    "this is not "
-                                            + (json ? "JSON" : "YAML")
-                                            + ": "
-                                            + firstLine(e.getOriginalMessage()),
-                                    "")));
+            throw new Mistakes(List.of(mistake(
+                    at == null ? 0 : at.getLineNr(),
+                    at == null ? 0 : at.getColumnNr(),
+                    "this is not " + (json ? "JSON" : "YAML") + ": " + firstLine(e.getOriginalMessage()),
+                    "")));
         } catch (IOException e) {
-            throw new Mistakes(
-                    List.of(mistake(0, 0, "cannot be read: " + firstLine(e.getMessage()), "")));
+            throw new Mistakes(List.of(mistake(0, 0, "cannot be read: " + firstLine(e.getMessage()), "")));
         }
     }
 
@@ -103,31 +90,18 @@ public final class NodeReader {
         int column = at.getColumnNr();
         if (depth > DEEPEST) {
             throw new Mistakes(
-                    List.of(
-                            mistake(
-                                    line,
-                                    column,
-                                    "this is nested too deeply",
-                                    "at most " + DEEPEST + " levels")));
+                    List.of(mistake(line, column, "this is nested too deeply", "at most " + DEEPEST + " levels")));
         }
-        if (parser instanceof YAMLParser yaml
-                && (yaml.isCurrentAlias() || yaml.getObjectId() != null)) {
-            throw new Mistakes(
-                    List.of(
-                            mistake(
-                                    line,
-                                    column,
-                                    "anchors and aliases (& and *) are not used here",
-                                    "the answer written out")));
+        if (parser instanceof YAMLParser yaml && (yaml.isCurrentAlias() || yaml.getObjectId() != null)) {
+            throw new Mistakes(List.of(mistake(
+                    line, column, "anchors and aliases (& and *) are not used here", "the answer written out")));
         }
         switch (token) {
             case START_OBJECT:
                 return fields(parser, line, column, depth);
             case START_ARRAY:
                 List<Node> all = new ArrayList<>();
-                for (JsonToken t = parser.nextToken();
-                        t != JsonToken.END_ARRAY;
-                        t = parser.nextToken()) {
+                for (JsonToken t = parser.nextToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
                     all.add(node(parser, t, depth + 1));
                 }
                 return new Node.Items(all, line, column);
@@ -150,19 +124,13 @@ public final class NodeReader {
             String key = parser.currentName();
             JsonLocation at = parser.currentTokenLocation();
             Node value = node(parser, parser.nextToken(), depth + 1);
-            Node.Field before =
-                    all.putIfAbsent(
-                            key, new Node.Field(key, value, at.getLineNr(), at.getColumnNr()));
+            Node.Field before = all.putIfAbsent(key, new Node.Field(key, value, at.getLineNr(), at.getColumnNr()));
             if (before != null) {
-                mistakes.add(
-                        mistake(
-                                at.getLineNr(),
-                                at.getColumnNr(),
-                                "\""
-                                        + key
-                                        + "\" stands here a second time; the first is on line "
-                                        + before.line(),
-                                "each key once"));
+                mistakes.add(mistake(
+                        at.getLineNr(),
+                        at.getColumnNr(),
+                        "\"" + key + "\" stands here a second time; the first is on line " + before.line(),
+                        "each key once"));
             }
         }
         return new Node.Fields(all, line, column);

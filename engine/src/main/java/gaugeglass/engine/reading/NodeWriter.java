@@ -32,9 +32,7 @@ public final class NodeWriter {
             if (pretty) {
                 DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
                 out.setPrettyPrinter(
-                        new DefaultPrettyPrinter()
-                                .withObjectIndenter(indenter)
-                                .withArrayIndenter(indenter));
+                        new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
             }
             write(out, value);
         } catch (IOException e) {

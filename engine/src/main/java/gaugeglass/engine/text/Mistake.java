@@ -11,14 +11,7 @@ package gaugeglass.engine.text;
  * @param expected what would have been right; may be empty
  * @param nearest the nearest known word; empty where none is near
  */
-public record Mistake(
-        String file,
-        int line,
-        int column,
-        String where,
-        String what,
-        String expected,
-        String nearest) {
+public record Mistake(String file, int line, int column, String where, String what, String expected, String nearest) {
 
     /** One message on one line, harmless on a terminal. */
     public String message() {

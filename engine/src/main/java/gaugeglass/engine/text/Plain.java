@@ -14,13 +14,12 @@ public final class Plain {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             int kind = Character.getType(c);
-            boolean bad =
-                    c < ' '
-                            || c >= 0x7F && c < 0xA0
-                            || kind == Character.FORMAT
-                            || kind == Character.LINE_SEPARATOR
-                            || kind == Character.PARAGRAPH_SEPARATOR
-                            || kind == Character.SURROGATE && !isPaired(text, i);
+            boolean bad = c < ' '
+                    || c >= 0x7F && c < 0xA0
+                    || kind == Character.FORMAT
+                    || kind == Character.LINE_SEPARATOR
+                    || kind == Character.PARAGRAPH_SEPARATOR
+                    || kind == Character.SURROGATE && !isPaired(text, i);
             if (bad && plain == null) {
                 plain = new StringBuilder(text.length() + 16).append(text, 0, i);
             }

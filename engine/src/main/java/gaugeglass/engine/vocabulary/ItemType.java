@@ -149,11 +149,9 @@ public final class ItemType {
             if (e.getCause() instanceof RuntimeException cause) {
                 throw cause;
             }
-            throw new IllegalStateException(
-                    "cannot make " + className + " of " + Arrays.toString(all), e);
+            throw new IllegalStateException("cannot make " + className + " of " + Arrays.toString(all), e);
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(
-                    "cannot make " + className + " of " + Arrays.toString(all), e);
+            throw new IllegalStateException("cannot make " + className + " of " + Arrays.toString(all), e);
         }
     }
 
@@ -210,8 +208,7 @@ public final class ItemType {
         for (int i = 0; i < components.size(); i++) {
             Component component = components.get(i);
             List<Object[]> next = new ArrayList<>();
-            Object[] choices =
-                    component.key() ? new Object[] {keys.get(key++)} : constants(component);
+            Object[] choices = component.key() ? new Object[] {keys.get(key++)} : constants(component);
             for (Object[] row : rows) {
                 for (Object choice : choices) {
                     Object[] longer = row.clone();
@@ -234,16 +231,15 @@ public final class ItemType {
         int key = 0;
         for (int i = 0; i < all.length; i++) {
             Component component = components.get(i);
-            all[i] =
-                    component.key()
-                            ? keys.get(key++)
-                            : switch (component.form()) {
-                                case CHOICE -> constants(component)[0];
-                                case QUANTITY -> component.least();
-                                case COUNT -> Integer.valueOf(component.from());
-                                case DATE -> LocalDate.EPOCH;
-                                case TEXT -> "?";
-                            };
+            all[i] = component.key()
+                    ? keys.get(key++)
+                    : switch (component.form()) {
+                        case CHOICE -> constants(component)[0];
+                        case QUANTITY -> component.least();
+                        case COUNT -> Integer.valueOf(component.from());
+                        case DATE -> LocalDate.EPOCH;
+                        case TEXT -> "?";
+                    };
         }
         return make(all);
     }
@@ -257,8 +253,7 @@ public final class ItemType {
         try {
             return Class.forName(name, true, loader);
         } catch (ClassNotFoundException e) {
-            throw new IllegalStateException(
-                    "the class " + name + " of item " + id + " is not there", e);
+            throw new IllegalStateException("the class " + name + " of item " + id + " is not there", e);
         }
     }
 

@@ -12,13 +12,7 @@ package gaugeglass.engine.vocabulary;
  * @param most the greatest number that is believed for a counted kind; 0 otherwise
  */
 public record Kind(
-        String id,
-        String plural,
-        String label,
-        Placement placement,
-        String parent,
-        String members,
-        int most) {
+        String id, String plural, String label, Placement placement, String parent, String members, int most) {
 
     /** How many of a kind there are, and who says so. */
     public enum Placement {
@@ -44,12 +38,7 @@ public record Kind(
         return new Kind(id, plural, label, Placement.COUNTED, "", "", most);
     }
 
-    public static Kind fixed(
-            String id,
-            String plural,
-            String label,
-            String parent,
-            Class<? extends Enum<?>> members) {
+    public static Kind fixed(String id, String plural, String label, String parent, Class<? extends Enum<?>> members) {
         return new Kind(id, plural, label, Placement.FIXED, parent, members.getName(), 0);
     }
 

@@ -74,45 +74,42 @@ public final class StoredVocabulary {
     public static Vocabulary read(Form form, ClassLoader loader) {
         List<Kind> kinds = new ArrayList<>();
         for (Form kind : form.forms("kinds")) {
-            kinds.add(
-                    new Kind(
-                            kind.text("id"),
-                            kind.text("plural"),
-                            kind.text("label"),
-                            Kind.Placement.valueOf(kind.text("placement")),
-                            kind.text("parent", ""),
-                            kind.text("members", ""),
-                            Integer.parseInt(kind.text("most", "0"))));
+            kinds.add(new Kind(
+                    kind.text("id"),
+                    kind.text("plural"),
+                    kind.text("label"),
+                    Kind.Placement.valueOf(kind.text("placement")),
+                    kind.text("parent", ""),
+                    kind.text("members", ""),
+                    Integer.parseInt(kind.text("most", "0"))));
         }
         List<ItemType> items = new ArrayList<>();
         for (Form item : form.forms("items")) {
             List<Component> parts = new ArrayList<>();
             for (Form part : item.forms("parts")) {
-                parts.add(
-                        new Component(
-                                part.text("name"),
-                                Component.Form.valueOf(part.text("form")),
-                                part.text("key", "").equals("yes"),
-                                part.text("type", ""),
-                                part.texts("choices"),
-                                part.text("unit", ""),
-                                part.text("from", ""),
-                                part.text("to", "")));
+                parts.add(new Component(
+                        part.text("name"),
+                        Component.Form.valueOf(part.text("form")),
+                        part.text("key", "").equals("yes"),
+                        part.text("type", ""),
+                        part.texts("choices"),
+                        part.text("unit", ""),
+                        part.text("from", ""),
+                        part.text("to", "")));
             }
-            items.add(
-                    new ItemType(
-                            item.text("id"),
-                            item.text("of"),
-                            Stage.valueOf(item.text("stage")),
-                            item.text("ask"),
-                            item.text("look", ""),
-                            item.text("structural", "").equals("yes"),
-                            item.text("carried", "").equals("yes"),
-                            item.text("reckoned", "").equals("yes"),
-                            item.texts("unread-because"),
-                            item.text("class"),
-                            parts,
-                            loader));
+            items.add(new ItemType(
+                    item.text("id"),
+                    item.text("of"),
+                    Stage.valueOf(item.text("stage")),
+                    item.text("ask"),
+                    item.text("look", ""),
+                    item.text("structural", "").equals("yes"),
+                    item.text("carried", "").equals("yes"),
+                    item.text("reckoned", "").equals("yes"),
+                    item.texts("unread-because"),
+                    item.text("class"),
+                    parts,
+                    loader));
         }
         return new Vocabulary(kinds, items);
     }

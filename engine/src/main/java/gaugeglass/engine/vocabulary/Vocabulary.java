@@ -34,22 +34,15 @@ public final class Vocabulary {
                 throw new IllegalArgumentException("two items are called " + item.id());
             }
             if (itemsByClass.put(item.className(), item) != null) {
-                throw new IllegalArgumentException(
-                        item.className() + " stands in the vocabulary twice");
+                throw new IllegalArgumentException(item.className() + " stands in the vocabulary twice");
             }
             Kind kind = kindsById.get(item.kind());
             if (kind == null) {
-                throw new IllegalArgumentException(
-                        item.id() + " is of \"" + item.kind() + "\", which is no kind");
+                throw new IllegalArgumentException(item.id() + " is of \"" + item.kind() + "\", which is no kind");
             }
             if (kind.isCounted() && !item.group().equals(kind.id())) {
                 throw new IllegalArgumentException(
-                        item.id()
-                                + " is of "
-                                + kind.id()
-                                + ": its id must begin with "
-                                + kind.id()
-                                + ".");
+                        item.id() + " is of " + kind.id() + ": its id must begin with " + kind.id() + ".");
             }
         }
         this.kinds = Collections.unmodifiableMap(kindsById);
@@ -135,11 +128,12 @@ public final class Vocabulary {
 
     /** The kinds that are a fixed set within this one. */
     public List<Kind> within(Kind parent) {
-        return kinds.values().stream().filter(kind -> kind.parent().equals(parent.id())).toList();
+        return kinds.values().stream()
+                .filter(kind -> kind.parent().equals(parent.id()))
+                .toList();
     }
 
-    private static ItemType itemOf(
-            Class<? extends Record> type, boolean reckoned, Map<String, Kind> kinds) {
+    private static ItemType itemOf(Class<? extends Record> type, boolean reckoned, Map<String, Kind> kinds) {
         Item item = type.getAnnotation(Item.class);
         if (item == null) {
             throw new IllegalArgumentException(type.getName() + " is not marked as an item");
@@ -152,17 +146,10 @@ public final class Vocabulary {
             keys += component.key() ? 1 : 0;
         }
         Kind kind = kinds.get(item.of());
-        int wanted =
-                kind == null || !kind.isCounted() && !kind.isFixed() ? 0 : kind.isFixed() ? 2 : 1;
+        int wanted = kind == null || !kind.isCounted() && !kind.isFixed() ? 0 : kind.isFixed() ? 2 : 1;
         if (keys != wanted) {
             throw new IllegalArgumentException(
-                    item.id()
-                            + " must have "
-                            + wanted
-                            + " parts marked @Of for kind "
-                            + item.of()
-                            + ", not "
-                            + keys);
+                    item.id() + " must have " + wanted + " parts marked @Of for kind " + item.of() + ", not " + keys);
         }
         return new ItemType(
                 item.id(),
@@ -187,8 +174,7 @@ public final class Vocabulary {
             for (Object constant : type.getEnumConstants()) {
                 words.add(Words.of((Enum<?>) constant));
             }
-            return new Component(
-                    part.getName(), Component.Form.CHOICE, key, type.getName(), words, "", "", "");
+            return new Component(part.getName(), Component.Form.CHOICE, key, type.getName(), words, "", "", "");
         }
         if (type == Quantity.class) {
             Measured measured = required(record, part, Measured.class);
@@ -215,24 +201,20 @@ public final class Vocabulary {
                     String.valueOf(counted.to()));
         }
         if (type == LocalDate.class) {
-            return new Component(
-                    part.getName(), Component.Form.DATE, key, "", List.of(), "", "", "");
+            return new Component(part.getName(), Component.Form.DATE, key, "", List.of(), "", "", "");
         }
         if (type == String.class) {
-            return new Component(
-                    part.getName(), Component.Form.TEXT, key, "", List.of(), "", "", "");
+            return new Component(part.getName(), Component.Form.TEXT, key, "", List.of(), "", "", "");
         }
-        throw new IllegalArgumentException(
-                record.getName()
-                        + "."
-                        + part.getName()
-                        + " has type "
-                        + type.getSimpleName()
-                        + "; a part is an enum, Quantity, int, LocalDate or String");
+        throw new IllegalArgumentException(record.getName()
+                + "."
+                + part.getName()
+                + " has type "
+                + type.getSimpleName()
+                + "; a part is an enum, Quantity, int, LocalDate or String");
     }
 
-    private static <A extends Annotation> A required(
-            Class<?> record, RecordComponent part, Class<A> wanted) {
+    private static <A extends Annotation> A required(Class<?> record, RecordComponent part, Class<A> wanted) {
         A found = part.getAnnotation(wanted);
         if (found == null) {
             throw new IllegalArgumentException(
