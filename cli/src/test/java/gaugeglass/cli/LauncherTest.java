@@ -132,6 +132,19 @@ class LauncherTest {
         assertThat(Files.getLastModifiedTime(made.get(0))).isEqualTo(before);
     }
 
+    @Test
+    void in_a_checkout_an_archive_older_than_the_program_is_made_anew() throws Exception {
+        Path launcher = checkout();
+        run(folder, launcher);
+        Path archive = archives().get(0);
+        Files.setLastModifiedTime(archive, FileTime.from(Instant.now().minusSeconds(3600)));
+
+        run(folder, launcher);
+
+        assertThat(Files.getLastModifiedTime(archive).toInstant())
+                .isAfter(Instant.now().minusSeconds(1800));
+    }
+
     /** Java 17 would leave the class out, as its jar lies in a folder with a space; see the launcher. */
     @Test
     void the_program_itself_comes_out_of_the_archive() throws Exception {
