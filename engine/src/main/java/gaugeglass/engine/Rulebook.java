@@ -1,0 +1,115 @@
+package gaugeglass.engine;
+
+import gaugeglass.engine.book.Book;
+import gaugeglass.engine.book.Card;
+import gaugeglass.engine.book.Limit;
+import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.drools.Judges;
+import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.vocabulary.Reckoning;
+import gaugeglass.engine.vocabulary.Trade;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The rules of a trade, compiled, with their words and limits. Immutable; any number of threads may assess with one.
+ */
+public final class Rulebook {
+    /** Where a build leaves a rulebook on the class path. */
+    public static final String STORED = "gaugeglass/rulebook.json";
+
+    private final Vocabulary vocabulary;
+    private final Book book;
+    private final List<Reckoning> reckonings;
+    private final Judges judges;
+
+    private Rulebook(Vocabulary vocabulary, Book book, List<Reckoning> reckonings, Judges judges) {
+        this.vocabulary = vocabulary;
+        this.book = book;
+        this.reckonings = List.copyOf(reckonings);
+        this.judges = judges;
+    }
+
+    /**
+     * Loads the rulebook that a build left on a class path.
+     *
+     * @throws IllegalStateException when there is none, or when its parts do not fit one another
+     */
+    public static Rulebook load(ClassLoader loader) {
+        try (InputStream in = loader.getResourceAsStream(STORED)) {
+            if (in == null) {
+                throw new IllegalStateException("there is no " + STORED + " on the class path");
+            }
+            return of(StoredBook.read(STORED, new String(in.readAllBytes(), StandardCharsets.UTF_8), loader), loader);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + STORED, e);
+        }
+    }
+
+    /** Makes a rulebook of a stored one whose classes are in {@code loader}. */
+    public static Rulebook of(StoredBook stored, ClassLoader loader) {
+        Book book = stored.book();
+        return new Rulebook(
+                stored.vocabulary(),
+                book,
+                trade(stored.trade(), loader).reckonings(),
+                Judges.of(book.models(), book.rules(), loader));
+    }
+
+    private static Trade trade(String name, ClassLoader loader) {
+        try {
+            return Class.forName(name, true, loader)
+                    .asSubclass(Trade.class)
+                    .getDeclaredConstructor()
+                    .newInstance();
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("the trade " + name + " cannot be loaded", e);
+        }
+    }
+
+    /** What can be observed. */
+    public Vocabulary vocabulary() {
+        return vocabulary;
+    }
+
+    /** The words, limits and index. */
+    public Book book() {
+        return book;
+    }
+
+    /** The same rules with other limits in force. */
+    public Rulebook withLimits(Map<String, Limit> limits) {
+        return new Rulebook(vocabulary, book.withLimits(limits), reckonings, judges);
+    }
+
+    /**
+     * Judges one visit to one unit.
+     *
+     * @param observations what was seen
+     * @param date the day for which ages and intervals are reckoned
+     * @return the same for the same arguments, always
+     * @throws gaugeglass.engine.drools.JudgesDisagree when the two judges differ: a fault of the program
+     */
+    public Assessment assess(Observations observations, LocalDate date) {
+        return new Assessing(this, observations, date).assess();
+    }
+
+    List<Reckoning> reckonings() {
+        return reckonings;
+    }
+
+    Judges judges() {
+        return judges;
+    }
+
+    /** The counted kind a card is about; empty text where it is about the unit. */
+    String counted(Card card) {
+        return card.about().isEmpty() || card.about().equals(vocabulary.unit().id()) ? "" : card.about();
+    }
+}

@@ -1,0 +1,124 @@
+package gaugeglass.engine.build;
+
+import gaugeglass.engine.build.WrittenRule.WrittenBind;
+import gaugeglass.engine.build.WrittenRule.WrittenPattern;
+import gaugeglass.engine.text.Mistake;
+import java.util.ArrayList;
+import java.util.List;
+import org.drools.drl.ast.descr.BaseDescr;
+import org.drools.drl.ast.descr.ExprConstraintDescr;
+import org.drools.drl.ast.descr.PackageDescr;
+import org.drools.drl.ast.descr.PatternDescr;
+import org.drools.drl.ast.descr.RuleDescr;
+import org.drools.drl.parser.DrlParser;
+import org.drools.drl.parser.DroolsError;
+import org.drools.drl.parser.DroolsParserException;
+import org.kie.internal.builder.conf.LanguageLevelOption;
+
+/** Reads a rule file into its rules; whatever is not conditions only is a mistake with its place. */
+public final class RuleFile {
+    private final String file;
+    private final List<Mistake> mistakes;
+
+    private RuleFile(String file, List<Mistake> mistakes) {
+        this.file = file;
+        this.mistakes = mistakes;
+    }
+
+    public static List<WrittenRule> read(String file, String text, List<Mistake> mistakes) {
+        return new RuleFile(file, mistakes).rules(text);
+    }
+
+    private List<WrittenRule> rules(String text) {
+        DrlParser parser = new DrlParser(LanguageLevelOption.DRL6);
+        PackageDescr descr;
+        try {
+            descr = parser.parse(false, text);
+        } catch (DroolsParserException e) {
+            wrong(0, "the rule file cannot be read: " + e.getMessage(), "");
+            return List.of();
+        }
+        if (parser.hasErrors()) {
+            for (DroolsError error : parser.getErrors()) {
+                int[] lines = error.getLines();
+                wrong(lines.length > 0 ? lines[0] : 0, firstLine(error.getMessage()), "rule \"card / band\" when ... then end");
+            }
+            return List.of();
+        }
+        if (!descr.getImports().isEmpty()
+                || !descr.getFunctions().isEmpty()
+                || !descr.getGlobals().isEmpty()
+                || !descr.getTypeDeclarations().isEmpty()
+                || !descr.getFunctionImports().isEmpty()
+                || !descr.getEnumDeclarations().isEmpty()) {
+            wrong(1, "a rule file holds rules only", "no package, import, function, global or declare");
+        }
+        List<WrittenRule> rules = new ArrayList<>();
+        for (RuleDescr rule : descr.getRules()) {
+            rules.add(rule(rule));
+        }
+        return rules;
+    }
+
+    private WrittenRule rule(RuleDescr rule) {
+        int line = rule.getLine();
+        String[] parts = rule.getName().split(" / ", -1);
+        if (parts.length < 2 || parts.length > 3) {
+            wrong(line, "\"" + rule.getName() + "\" does not name a card and a band", "\"card / band\" or \"card / band / variant\"");
+        }
+        if (!rule.isRule() || !rule.getAttributes().isEmpty() || rule.getParentName() != null) {
+            wrong(line, "\"" + rule.getName() + "\" carries an attribute", "a rule is conditions only");
+        }
+        if (!rule.getNamedConsequences().isEmpty()
+                || rule.getConsequence() != null && !rule.getConsequence().toString().isBlank()) {
+            wrong(line, "\"" + rule.getName() + "\" does something in its \"then\"", "nothing there: the match is the finding");
+        }
+        List<WrittenPattern> patterns = new ArrayList<>();
+        for (BaseDescr descr : rule.getLhs().getDescrs()) {
+            if (descr instanceof PatternDescr pattern
+                    && pattern.getSource() == null
+                    && pattern.getIdentifier() == null
+                    && pattern.getBehaviors().isEmpty()
+                    && !pattern.isQuery()) {
+                patterns.add(pattern(pattern));
+            } else {
+                wrong(
+                        descr.getLine(),
+                        "\"" + rule.getName() + "\" holds more than plain patterns",
+                        "patterns only: no or, not, exists, from, eval, accumulate or forall");
+            }
+        }
+        return new WrittenRule(
+                parts[0], parts.length > 1 ? parts[1] : "", parts.length > 2 ? parts[2] : "", file, line, patterns);
+    }
+
+    private WrittenPattern pattern(PatternDescr pattern) {
+        List<WrittenBind> binds = new ArrayList<>();
+        List<String> constraints = new ArrayList<>();
+        for (BaseDescr descr : pattern.getDescrs()) {
+            if (!(descr instanceof ExprConstraintDescr constraint)
+                    || constraint.getType() == ExprConstraintDescr.Type.POSITIONAL) {
+                wrong(pattern.getLine(), "a constraint of " + pattern.getObjectType() + " is not understood", "part == value");
+                continue;
+            }
+            String text = constraint.getExpression().strip();
+            int colon = text.indexOf(':');
+            if (text.startsWith("$") && colon > 0) {
+                binds.add(new WrittenBind(
+                        text.substring(0, colon).strip(), text.substring(colon + 1).strip()));
+            } else {
+                constraints.add(text);
+            }
+        }
+        return new WrittenPattern(pattern.getObjectType(), pattern.getLine(), binds, constraints);
+    }
+
+    private void wrong(int line, String what, String expected) {
+        mistakes.add(new Mistake(file, line, 0, "", what, expected, ""));
+    }
+
+    private static String firstLine(String text) {
+        int end = text.indexOf('\n');
+        return end < 0 ? text : text.substring(0, end);
+    }
+}

@@ -1,0 +1,103 @@
+package gaugeglass.engine.build;
+
+import gaugeglass.engine.Rulebook;
+import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.text.Mistake;
+import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Reckoning;
+import gaugeglass.engine.vocabulary.Trade;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Makes a stored rulebook and its classes from a folder of source files. */
+public final class RulebookBuild {
+    private RulebookBuild() {}
+
+    /**
+     * A rulebook ready to be stored or used.
+     *
+     * @param stored its words, limits and index
+     * @param compiled its classes
+     */
+    public record Built(StoredBook stored, RuleCompiler.Compiled compiled) {
+        /** The rulebook itself. */
+        public Rulebook rulebook() {
+            return Rulebook.of(stored, compiled.loader(Thread.currentThread().getContextClassLoader()));
+        }
+    }
+
+    /**
+     * Builds a rulebook in memory.
+     *
+     * @param name the rulebook's name
+     * @param version its version
+     * @param rulePackage the package of its compiled rules
+     * @param texts its files, by name
+     * @throws Mistakes with everything that is wrong in it
+     */
+    public static Built build(String name, String version, String rulePackage, Trade trade, Map<String, String> texts) {
+        Vocabulary vocabulary = Vocabulary.of(trade);
+        RulebookSource source = RulebookSource.read(texts, vocabulary);
+        List<Mistake> mistakes = new ArrayList<>();
+        everyItemIsNeeded(trade, vocabulary, source, mistakes);
+        RuleCompiler.Compiled compiled =
+                RuleCompiler.compile(rulePackage, vocabulary, source.ruleTexts(), mistakes);
+        if (!mistakes.isEmpty()) {
+            throw new Mistakes(mistakes);
+        }
+        StoredBook stored = new StoredBook(
+                trade.getClass().getName(), vocabulary, source.book(name, version, compiled.models()));
+        Built built = new Built(stored, compiled);
+        // Loading it lays every rule out for the second judge, which refuses what it does not know.
+        built.rulebook();
+        return built;
+    }
+
+    private static void everyItemIsNeeded(
+            Trade trade, Vocabulary vocabulary, RulebookSource source, List<Mistake> mistakes) {
+        Set<String> needed = new HashSet<>();
+        source.entries().forEach(entry -> needed.addAll(entry.needs()));
+        for (Reckoning reckoning : trade.reckonings()) {
+            for (Class<? extends Record> type : reckoning.needs()) {
+                vocabulary.item(type).ifPresent(item -> needed.add(item.id()));
+            }
+        }
+        for (ItemType item : vocabulary.items()) {
+            if (!needed.contains(item.id())) {
+                mistakes.add(new Mistake(
+                        item.className(), 0, 0, item.id(), "no rule and no reckoning needs this item", "a use, or no item", ""));
+            }
+        }
+    }
+
+    /**
+     * Builds a rulebook into a folder of classes.
+     *
+     * @param args source folder, trade class, rulebook name, version, package of compiled rules, output folder
+     */
+    public static void main(String[] args) throws IOException, ReflectiveOperationException {
+        Trade trade = Class.forName(args[1], true, Thread.currentThread().getContextClassLoader())
+                .asSubclass(Trade.class)
+                .getDeclaredConstructor()
+                .newInstance();
+        Built built = build(args[2], args[3], args[4], trade, RulebookSource.files(Path.of(args[0])));
+        Path out = Path.of(args[5]);
+        for (Map.Entry<String, byte[]> file : built.compiled().classes().entrySet()) {
+            Path path = out.resolve(file.getKey());
+            Files.createDirectories(path.getParent());
+            Files.write(path, file.getValue());
+        }
+        Path stored = out.resolve(Rulebook.STORED);
+        Files.createDirectories(stored.getParent());
+        Files.writeString(stored, built.stored().write(), StandardCharsets.UTF_8);
+    }
+}
