@@ -12,7 +12,6 @@ import gaugeglass.engine.Assessment.Standing;
 import gaugeglass.engine.Assessment.Wanting;
 import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.book.Band;
-import gaugeglass.engine.book.Basis;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.Clue;
 import gaugeglass.engine.book.Diagnosis;
@@ -61,9 +60,7 @@ final class Assessing {
 
         /** The highest band found. */
         Optional<Band> highest() {
-            return found.stream()
-                    .map(verdict -> band(card, verdict))
-                    .min(Comparator.comparing(Band::urgency));
+            return found.stream().map(verdict -> band(card, verdict)).min(Comparator.comparing(Band::urgency));
         }
 
         /** The most urgent thing an open rule may yet say, where that is more than what was found. */
@@ -90,7 +87,8 @@ final class Assessing {
 
         private static Band band(Card card, Verdict verdict) {
             return card.band(verdict.rule().band())
-                    .orElseThrow(() -> new IllegalStateException("no band for " + verdict.rule().name()));
+                    .orElseThrow(() -> new IllegalStateException(
+                            "no band for " + verdict.rule().name()));
         }
     }
 
@@ -119,8 +117,7 @@ final class Assessing {
     }
 
     private Map<Ref, Judged> judge(State state) {
-        Facts facts = Facts.of(
-                observations, state, date, rulebook.book().allLimits(), rulebook.reckonings());
+        Facts facts = Facts.of(observations, state, date, rulebook.book().allLimits(), rulebook.reckonings());
         List<Verdict> verdicts = rulebook.judges()
                 .judge(facts, rule -> rulebook.counted(rulebook.book().card(rule.card())));
         Map<Ref, List<Verdict>> grouped = new LinkedHashMap<>();
@@ -170,13 +167,13 @@ final class Assessing {
             Judged after = asLeft.get(ref);
             boolean foundBefore = before != null && before.word() == Word.FOUND;
             boolean foundAfter = after != null && after.word() == Word.FOUND;
-            if (!foundBefore && !foundAfter || (foundAfter ? after : before).card().sign()) {
+            if (!foundBefore && !foundAfter
+                    || (foundAfter ? after : before).card().sign()) {
                 continue;
             }
             if (foundAfter) {
-                boolean arose = before == null
-                        || before.word() == Word.IN_ORDER
-                        || before.word() == Word.NOT_APPLICABLE;
+                boolean arose =
+                        before == null || before.word() == Word.IN_ORDER || before.word() == Word.NOT_APPLICABLE;
                 findings.add(finding(after, arose ? Standing.ARISEN : Standing.STANDING, List.of()));
             } else if (after != null && after.word() == Word.UNDETERMINED) {
                 // What was found stands until something seen rules it out.
@@ -195,7 +192,9 @@ final class Assessing {
         List<Object> retest = new ArrayList<>();
         for (Answer answer : observations.answers()) {
             boolean same = answer.keys().isEmpty() || answer.keys().get(0).equals(before.subject());
-            if (answer.state() == State.AS_LEFT && same && needs.contains(answer.item().id())) {
+            if (answer.state() == State.AS_LEFT
+                    && same
+                    && needs.contains(answer.item().id())) {
                 answer.fact().ifPresent(retest::add);
             }
         }
@@ -249,12 +248,14 @@ final class Assessing {
     }
 
     private static LimitUsed used(Limit limit) {
-        String setBy = switch (limit.basis()) {
-            case STANDARD -> limit.firstSource().map(source -> source.name()).orElse("a published standard");
-            case CALCULATED -> "calculation";
-            case PRACTICE -> "common practice";
-            case OURS -> "this rulebook's own choice";
-        };
+        String setBy =
+                switch (limit.basis()) {
+                    case STANDARD ->
+                        limit.firstSource().map(source -> source.name()).orElse("a published standard");
+                    case CALCULATED -> "calculation";
+                    case PRACTICE -> "common practice";
+                    case OURS -> "this rulebook's own choice";
+                };
         return new LimitUsed(limit.id(), limit.written(), limit.meaning(), setBy, limit.layer());
     }
 
@@ -300,7 +301,8 @@ final class Assessing {
     }
 
     private static boolean mayStop(Judged judged) {
-        return !judged.card().sign() && judged.mayBe().filter(u -> u == Urgency.STOP).isPresent();
+        return !judged.card().sign()
+                && judged.mayBe().filter(u -> u == Urgency.STOP).isPresent();
     }
 
     private static Gate gate(List<Ref> against, List<Ref> open) {
@@ -315,7 +317,8 @@ final class Assessing {
         for (Diagnosis diagnosis : rulebook.book().diagnoses()) {
             Set<String> subjects = new LinkedHashSet<>();
             for (Judged one : judged.values()) {
-                if (one.card().about().equals(diagnosis.about()) && !one.subject().isEmpty()) {
+                if (one.card().about().equals(diagnosis.about())
+                        && !one.subject().isEmpty()) {
                     subjects.add(one.subject());
                 }
             }
@@ -351,8 +354,7 @@ final class Assessing {
                 diagnosis.settle()));
     }
 
-    private int weigh(
-            Diagnosis diagnosis, List<Clue> clues, String subject, Map<Ref, Judged> judged, List<Said> said) {
+    private int weigh(Diagnosis diagnosis, List<Clue> clues, String subject, Map<Ref, Judged> judged, List<Said> said) {
         int weight = 0;
         for (Clue clue : clues) {
             Word wanted = clue.outcome() == Clue.When.FOUND ? Word.FOUND : Word.IN_ORDER;

@@ -21,9 +21,6 @@ import java.util.Map;
  * The rules of a trade, compiled, with their words and limits. Immutable; any number of threads may assess with one.
  */
 public final class Rulebook {
-    /** Where a build leaves a rulebook on the class path. */
-    public static final String STORED = "gaugeglass/rulebook.json";
-
     private final Vocabulary vocabulary;
     private final Book book;
     private final List<Reckoning> reckonings;
@@ -42,13 +39,15 @@ public final class Rulebook {
      * @throws IllegalStateException when there is none, or when its parts do not fit one another
      */
     public static Rulebook load(ClassLoader loader) {
-        try (InputStream in = loader.getResourceAsStream(STORED)) {
+        try (InputStream in = loader.getResourceAsStream(StoredBook.PATH)) {
             if (in == null) {
-                throw new IllegalStateException("there is no " + STORED + " on the class path");
+                throw new IllegalStateException("there is no " + StoredBook.PATH + " on the class path");
             }
-            return of(StoredBook.read(STORED, new String(in.readAllBytes(), StandardCharsets.UTF_8), loader), loader);
+            return of(
+                    StoredBook.read(StoredBook.PATH, new String(in.readAllBytes(), StandardCharsets.UTF_8), loader),
+                    loader);
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot read " + STORED, e);
+            throw new UncheckedIOException("cannot read " + StoredBook.PATH, e);
         }
     }
 

@@ -15,7 +15,8 @@ final class Sentences {
             String word = sentence.substring(open + 1, close);
             Object value = bound.get(word);
             if (value == null) {
-                throw new IllegalStateException("\"" + sentence + "\" uses {" + word + "}, which the rule does not bind");
+                throw new IllegalStateException(
+                        "\"" + sentence + "\" uses {" + word + "}, which the rule does not bind");
             }
             filled.append(sentence, from, open).append(Words.spoken(value));
             from = close + 1;

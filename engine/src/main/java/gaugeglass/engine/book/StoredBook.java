@@ -23,6 +23,9 @@ import java.util.function.Function;
  * @param book its words, limits and index
  */
 public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
+    /** Where a build leaves a rulebook on the class path. */
+    public static final String PATH = "gaugeglass/rulebook.json";
+
     private static final int FORMAT = 1;
 
     /**

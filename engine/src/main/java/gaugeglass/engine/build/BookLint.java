@@ -39,7 +39,11 @@ final class BookLint {
         for (Card card : source.cards().values()) {
             for (Band band : card.bands().values()) {
                 if (!ruled.contains(card.id() + " / " + band.name())) {
-                    wrong(card, "no rule is called \"" + card.id() + " / " + band.name() + "\"", "a rule for each band", "");
+                    wrong(
+                            card,
+                            "no rule is called \"" + card.id() + " / " + band.name() + "\"",
+                            "a rule for each band",
+                            "");
                 }
             }
             for (String caution : card.cautions()) {
@@ -76,7 +80,11 @@ final class BookLint {
             boolean firm = limit.basis() != Basis.STANDARD
                     || limit.sources().stream().map(Source::known).anyMatch(Source.Known::isFirm);
             if (!firm) {
-                wrong(card, "its stop hangs on " + id + ", which is remembered without high certainty", "a firm source", "");
+                wrong(
+                        card,
+                        "its stop hangs on " + id + ", which is remembered without high certainty",
+                        "a firm source",
+                        "");
             }
         }
     }
@@ -111,7 +119,11 @@ final class BookLint {
                     diagnosis.id(),
                     "\"" + diagnosis.settledBy() + "\" is no observation",
                     "the id of an item",
-                    near(diagnosis.settledBy(), source.vocabulary().items().stream().map(i -> i.id()).toList())));
+                    near(
+                            diagnosis.settledBy(),
+                            source.vocabulary().items().stream()
+                                    .map(i -> i.id())
+                                    .toList())));
         }
     }
 
@@ -124,7 +136,8 @@ final class BookLint {
     private void unused(String file, String what, Set<String> all, Set<String> used) {
         for (String id : all) {
             if (!used.contains(id)) {
-                mistakes.add(new Mistake(file, 0, 0, id, "the " + what + " is used by nothing", "a use, or none of it", ""));
+                mistakes.add(
+                        new Mistake(file, 0, 0, id, "the " + what + " is used by nothing", "a use, or none of it", ""));
             }
         }
     }

@@ -41,7 +41,10 @@ public final class RuleFile {
         if (parser.hasErrors()) {
             for (DroolsError error : parser.getErrors()) {
                 int[] lines = error.getLines();
-                wrong(lines.length > 0 ? lines[0] : 0, firstLine(error.getMessage()), "rule \"card / band\" when ... then end");
+                wrong(
+                        lines.length > 0 ? lines[0] : 0,
+                        firstLine(error.getMessage()),
+                        "rule \"card / band\" when ... then end");
             }
             return List.of();
         }
@@ -64,14 +67,21 @@ public final class RuleFile {
         int line = rule.getLine();
         String[] parts = rule.getName().split(" / ", -1);
         if (parts.length < 2 || parts.length > 3) {
-            wrong(line, "\"" + rule.getName() + "\" does not name a card and a band", "\"card / band\" or \"card / band / variant\"");
+            wrong(
+                    line,
+                    "\"" + rule.getName() + "\" does not name a card and a band",
+                    "\"card / band\" or \"card / band / variant\"");
         }
         if (!rule.isRule() || !rule.getAttributes().isEmpty() || rule.getParentName() != null) {
             wrong(line, "\"" + rule.getName() + "\" carries an attribute", "a rule is conditions only");
         }
         if (!rule.getNamedConsequences().isEmpty()
-                || rule.getConsequence() != null && !rule.getConsequence().toString().isBlank()) {
-            wrong(line, "\"" + rule.getName() + "\" does something in its \"then\"", "nothing there: the match is the finding");
+                || rule.getConsequence() != null
+                        && !rule.getConsequence().toString().isBlank()) {
+            wrong(
+                    line,
+                    "\"" + rule.getName() + "\" does something in its \"then\"",
+                    "nothing there: the match is the finding");
         }
         List<WrittenPattern> patterns = new ArrayList<>();
         for (BaseDescr descr : rule.getLhs().getDescrs()) {
@@ -98,14 +108,18 @@ public final class RuleFile {
         for (BaseDescr descr : pattern.getDescrs()) {
             if (!(descr instanceof ExprConstraintDescr constraint)
                     || constraint.getType() == ExprConstraintDescr.Type.POSITIONAL) {
-                wrong(pattern.getLine(), "a constraint of " + pattern.getObjectType() + " is not understood", "part == value");
+                wrong(
+                        pattern.getLine(),
+                        "a constraint of " + pattern.getObjectType() + " is not understood",
+                        "part == value");
                 continue;
             }
             String text = constraint.getExpression().strip();
             int colon = text.indexOf(':');
             if (text.startsWith("$") && colon > 0) {
                 binds.add(new WrittenBind(
-                        text.substring(0, colon).strip(), text.substring(colon + 1).strip()));
+                        text.substring(0, colon).strip(),
+                        text.substring(colon + 1).strip()));
             } else {
                 constraints.add(text);
             }

@@ -31,8 +31,8 @@ import java.util.regex.Pattern;
 /** Checks written rules against vocabulary, cards and limits, and makes the index from them. */
 final class RuleLint {
     private static final Pattern JOIN = Pattern.compile("(\\w+) == (\\$\\w+)");
-    private static final Pattern TOKEN = Pattern.compile(
-            "\"[^\"]*\"|(?<![\\w.$])\\d[\\w.]*|\\.?\\s*\\$?[A-Za-z_]\\w*|\\S");
+    private static final Pattern TOKEN =
+            Pattern.compile("\"[^\"]*\"|(?<![\\w.$])\\d[\\w.]*|\\.?\\s*\\$?[A-Za-z_]\\w*|\\S");
     private static final Pattern WORD = Pattern.compile("\\{(\\w+)\\}");
     private static final Set<String> PLAIN_NUMBERS = Set.of("0", "1");
     private static final Set<String> KEYWORDS =
@@ -56,7 +56,11 @@ final class RuleLint {
         types.put("Visit", new Type(Visit.class.getName(), List.of(), List.of("date"), Optional.empty()));
         types.put(
                 "Limit",
-                new Type(Limit.class.getName(), List.of("id"), List.of("quantity", "period", "number"), Optional.empty()));
+                new Type(
+                        Limit.class.getName(),
+                        List.of("id"),
+                        List.of("quantity", "period", "number"),
+                        Optional.empty()));
         types.put("Fitted", new Type(Fitted.class.getName(), List.of("kind"), List.of("number"), Optional.empty()));
         for (ItemType item : vocabulary.items()) {
             List<String> keys = new ArrayList<>();
@@ -78,7 +82,12 @@ final class RuleLint {
         for (WrittenRule rule : rules) {
             RuleEntry entry = entry(rule);
             if (!names.add(entry.name())) {
-                wrong(rule, rule.line(), "two rules are called \"" + entry.name() + "\"", "a third part to tell them apart", "");
+                wrong(
+                        rule,
+                        rule.line(),
+                        "two rules are called \"" + entry.name() + "\"",
+                        "a third part to tell them apart",
+                        "");
             }
             entries.add(entry);
         }
@@ -88,7 +97,12 @@ final class RuleLint {
     private RuleEntry entry(WrittenRule rule) {
         Card card = cards.get(rule.card());
         if (card == null) {
-            wrong(rule, rule.line(), "\"" + rule.card() + "\" has no card", "a card with that id", near(rule.card(), cards.keySet()));
+            wrong(
+                    rule,
+                    rule.line(),
+                    "\"" + rule.card() + "\" has no card",
+                    "a card with that id",
+                    near(rule.card(), cards.keySet()));
         } else if (card.band(rule.band()).isEmpty()) {
             wrong(
                     rule,
@@ -144,8 +158,12 @@ final class RuleLint {
                 if (firstKey.isEmpty()) {
                     firstKey = type.item().get().kind();
                     if (!bindsFirst && join.isEmpty()) {
-                        wrong(rule, pattern.line(), pattern.type() + " does not say which one", "$about : "
-                                + type.keys().get(0), "");
+                        wrong(
+                                rule,
+                                pattern.line(),
+                                pattern.type() + " does not say which one",
+                                "$about : " + type.keys().get(0),
+                                "");
                     }
                 } else if (join.isEmpty()) {
                     wrong(
@@ -187,7 +205,8 @@ final class RuleLint {
             wrong(
                     rule,
                     rule.line(),
-                    counted ? "the card is about a " + card.about() + ", but the rule does not bind $about"
+                    counted
+                            ? "the card is about a " + card.about() + ", but the rule does not bind $about"
                             : "the rule binds $about, but its card is about the whole",
                     counted ? "$about : which" : "about: a kind on the card",
                     "");
@@ -214,25 +233,37 @@ final class RuleLint {
 
     private void limit(WrittenRule rule, WrittenPattern pattern, Set<String> used) {
         Matcher matcher = Pattern.compile("id == \"([^\"]*)\"").matcher(String.join(", ", pattern.constraints()));
-        if (pattern.constraints().size() != 1 || !matcher.matches() || pattern.binds().size() != 1) {
-            wrong(rule, pattern.line(), "a Limit is not named plainly", "Limit( id == \"its id\", $name : quantity )", "");
+        if (pattern.constraints().size() != 1
+                || !matcher.matches()
+                || pattern.binds().size() != 1) {
+            wrong(
+                    rule,
+                    pattern.line(),
+                    "a Limit is not named plainly",
+                    "Limit( id == \"its id\", $name : quantity )",
+                    "");
             return;
         }
         String id = matcher.group(1);
         Limit limit = limits.get(id);
         if (limit == null) {
-            wrong(rule, pattern.line(), "\"" + id + "\" is no limit", "a limit of the table", near(id, limits.keySet()));
+            wrong(
+                    rule,
+                    pattern.line(),
+                    "\"" + id + "\" is no limit",
+                    "a limit of the table",
+                    near(id, limits.keySet()));
             return;
         }
         used.add(id);
-        String fits = limit.value() instanceof Period
-                ? "period"
-                : limit.value() instanceof Integer ? "number" : "quantity";
+        String fits =
+                limit.value() instanceof Period ? "period" : limit.value() instanceof Integer ? "number" : "quantity";
         if (!pattern.binds().get(0).part().equals(fits)) {
             wrong(
                     rule,
                     pattern.line(),
-                    "the limit " + id + " is read as a " + pattern.binds().get(0).part(),
+                    "the limit " + id + " is read as a "
+                            + pattern.binds().get(0).part(),
                     "$name : " + fits,
                     "");
         }
@@ -251,7 +282,12 @@ final class RuleLint {
             }
             if (Character.isDigit(first)) {
                 if (!PLAIN_NUMBERS.contains(token)) {
-                    wrong(rule, pattern.line(), "the number " + token + " stands in a rule", "a limit of the table", "");
+                    wrong(
+                            rule,
+                            pattern.line(),
+                            "the number " + token + " stands in a rule",
+                            "a limit of the table",
+                            "");
                 }
             } else if (first == '$') {
                 if (!bound.contains(token)) {
@@ -260,7 +296,12 @@ final class RuleLint {
             } else if (Character.isLowerCase(first)) {
                 if (KEYWORDS.contains(token)) {
                     if (!ALLOWED_KEYWORDS.contains(token)) {
-                        wrong(rule, pattern.line(), "\"" + token + "\" is not used in a rule", "a plain comparison", "");
+                        wrong(
+                                rule,
+                                pattern.line(),
+                                "\"" + token + "\" is not used in a rule",
+                                "a plain comparison",
+                                "");
                     }
                     continue;
                 }
@@ -290,8 +331,7 @@ final class RuleLint {
                 String name = component.type();
                 name = name.substring(Math.max(name.lastIndexOf('.'), name.lastIndexOf('$')) + 1);
                 for (Object constant : type.item().get().constants(component)) {
-                    if (Pattern.matches(
-                            Pattern.quote(name + "." + ((Enum<?>) constant).name()) + "(\\W.*)?", rest)) {
+                    if (Pattern.matches(Pattern.quote(name + "." + ((Enum<?>) constant).name()) + "(\\W.*)?", rest)) {
                         return true;
                     }
                 }
@@ -333,6 +373,12 @@ final class RuleLint {
 
     private void wrong(WrittenRule rule, int line, String what, String expected, String nearest) {
         mistakes.add(new Mistake(
-                rule.file(), line, 0, RuleEntry.name(rule.card(), rule.band(), rule.variant()), what, expected, nearest));
+                rule.file(),
+                line,
+                0,
+                RuleEntry.name(rule.card(), rule.band(), rule.variant()),
+                what,
+                expected,
+                nearest));
     }
 }

@@ -1,7 +1,7 @@
 package gaugeglass.engine.build;
 
-import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.drools.Judges;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.vocabulary.ItemType;
@@ -29,9 +29,9 @@ public final class RulebookBuild {
      * @param compiled its classes
      */
     public record Built(StoredBook stored, RuleCompiler.Compiled compiled) {
-        /** The rulebook itself. */
-        public Rulebook rulebook() {
-            return Rulebook.of(stored, compiled.loader(Thread.currentThread().getContextClassLoader()));
+        /** Where the compiled rules and the observation classes are found together. */
+        public ClassLoader loader() {
+            return compiled.loader(Thread.currentThread().getContextClassLoader());
         }
     }
 
@@ -49,16 +49,15 @@ public final class RulebookBuild {
         RulebookSource source = RulebookSource.read(texts, vocabulary);
         List<Mistake> mistakes = new ArrayList<>();
         everyItemIsNeeded(trade, vocabulary, source, mistakes);
-        RuleCompiler.Compiled compiled =
-                RuleCompiler.compile(rulePackage, vocabulary, source.ruleTexts(), mistakes);
+        RuleCompiler.Compiled compiled = RuleCompiler.compile(rulePackage, vocabulary, source.ruleTexts(), mistakes);
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
-        StoredBook stored = new StoredBook(
-                trade.getClass().getName(), vocabulary, source.book(name, version, compiled.models()));
+        StoredBook stored =
+                new StoredBook(trade.getClass().getName(), vocabulary, source.book(name, version, compiled.models()));
         Built built = new Built(stored, compiled);
-        // Loading it lays every rule out for the second judge, which refuses what it does not know.
-        built.rulebook();
+        // This lays every rule out for the second judge, which refuses what it does not know.
+        Judges.of(stored.book().models(), stored.book().rules(), built.loader());
         return built;
     }
 
@@ -74,7 +73,13 @@ public final class RulebookBuild {
         for (ItemType item : vocabulary.items()) {
             if (!needed.contains(item.id())) {
                 mistakes.add(new Mistake(
-                        item.className(), 0, 0, item.id(), "no rule and no reckoning needs this item", "a use, or no item", ""));
+                        item.className(),
+                        0,
+                        0,
+                        item.id(),
+                        "no rule and no reckoning needs this item",
+                        "a use, or no item",
+                        ""));
             }
         }
     }
@@ -96,7 +101,7 @@ public final class RulebookBuild {
             Files.createDirectories(path.getParent());
             Files.write(path, file.getValue());
         }
-        Path stored = out.resolve(Rulebook.STORED);
+        Path stored = out.resolve(StoredBook.PATH);
         Files.createDirectories(stored.getParent());
         Files.writeString(stored, built.stored().write(), StandardCharsets.UTF_8);
     }

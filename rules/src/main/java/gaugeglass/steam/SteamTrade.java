@@ -1,0 +1,35 @@
+package gaugeglass.steam;
+
+import gaugeglass.engine.vocabulary.Kind;
+import gaugeglass.engine.vocabulary.Reckoning;
+import gaugeglass.engine.vocabulary.Trade;
+import gaugeglass.steam.observed.CutoffTests;
+import gaugeglass.steam.observed.Cutoffs;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Everything that is observed at a low-pressure steam boiler. */
+public final class SteamTrade implements Trade {
+    @Override
+    public List<Kind> kinds() {
+        return List.of(
+                Kind.site("site", "site"),
+                Kind.unit("boiler", "boilers", "boiler"),
+                Kind.counted("cutoff", "cutoffs", "low-water cutoff", 6),
+                Kind.fixed("cutoff-test", "tests", "cutoff test", "cutoff", CutoffTests.Method.class),
+                Kind.counted("gauge", "gauges", "pressure gauge", 6),
+                Kind.counted("control", "controls", "pressure control", 6),
+                Kind.counted("safety-valve", "safety-valves", "safety valve", 4));
+    }
+
+    /** In the order of a visit. */
+    @Override
+    public List<Class<? extends Record>> items() {
+        return Stream.of(Cutoffs.ITEMS, CutoffTests.ITEMS).flatMap(List::stream).toList();
+    }
+
+    @Override
+    public List<Reckoning> reckonings() {
+        return List.of();
+    }
+}
