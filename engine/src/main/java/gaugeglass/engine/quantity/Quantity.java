@@ -1,6 +1,7 @@
 package gaugeglass.engine.quantity;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Objects;
@@ -246,6 +247,20 @@ public final class Quantity implements Comparable<Quantity> {
         return other == unit ? this : of(valueIn(other), other);
     }
 
+    /** This quantity with so many decimal places in its own unit, halves away from zero. */
+    public Quantity rounded(int places) {
+        Rational tens = Rational.of(BigInteger.TEN.pow(places), BigInteger.ONE);
+        Rational scaled = value.abs().times(tens).plus(Rational.of(1, 2));
+        BigInteger whole = scaled.numerator().divide(scaled.denominator());
+        Rational result = Rational.of(whole, BigInteger.ONE).dividedBy(tens);
+        return of(value.signum() < 0 ? result.negated() : result, unit);
+    }
+
+    /** This quantity with so many significant digits in its own unit, halves away from zero. */
+    public Quantity roundedToDigits(int digits) {
+        return of(Rational.of(in(unit, digits)), unit);
+    }
+
     /**
      * Orders by amount, exactly.
      *
@@ -296,7 +311,7 @@ public final class Quantity implements Comparable<Quantity> {
         if (!Rational.of(number).equals(value)) {
             number = value.toBigDecimal(new MathContext(ROUNDED_DIGITS, RoundingMode.HALF_UP));
         }
-        return Rational.plain(number) + " " + unit.symbol();
+        return Rational.plain(number).concat(" ").concat(unit.symbol());
     }
 
     private Rational base() {

@@ -35,9 +35,7 @@ final class QuantityText {
     }
 
     static Quantity parse(String typed, Dimension expected) {
-        return new QuantityText(
-                        typed, "a number and a unit of " + expected.words() + " (" + expected.usualUnits() + ")")
-                .quantity(expected);
+        return new QuantityText(typed, expected.writtenAs()).quantity(expected);
     }
 
     static Rational number(String typed) {
@@ -182,7 +180,7 @@ final class QuantityText {
         if (after.isEmpty()) {
             throw refuse("nothing after the decimal point", before.isEmpty() ? expected : before);
         }
-        return Rational.of(whole(before + after), BigInteger.TEN.pow(after.length()));
+        return Rational.of(whole(before.concat(after)), BigInteger.TEN.pow(after.length()));
     }
 
     private void refuseWhatMayNotFollow() {

@@ -203,7 +203,7 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = factor;
         this.offset = offset;
-        this.spellings = " " + spellings + " ";
+        this.spellings = spaced(spellings);
     }
 
     /** What the unit measures. */
@@ -245,7 +245,7 @@ public enum Unit {
 
     static Optional<Unit> withKey(String key, Dimension dimension) {
         if (!key.isEmpty() && key.indexOf(' ') < 0) {
-            String between = " " + key + " ";
+            String between = spaced(key);
             for (Unit unit : BY_DIMENSION[dimension.ordinal()]) {
                 if (unit.spellings.contains(between)) {
                     return Optional.of(unit);
@@ -253,6 +253,11 @@ public enum Unit {
             }
         }
         return Optional.empty();
+    }
+
+    /** Not with plus signs, for the reason given in {@link Dimension}. */
+    private static String spaced(String text) {
+        return " ".concat(text).concat(" ");
     }
 
     /** The same value in the SI unit of the dimension. */

@@ -124,4 +124,14 @@ class QuantityTest {
                 .isInstanceOf(ArithmeticException.class);
         assertThat(Quantity.of(-3, PSI).abs()).isEqualTo(Quantity.of(3, PSI));
     }
+
+    @Test
+    void rounding_takes_halves_away_from_zero_and_is_exact_after() {
+        assertThat(Quantity.of("0.125", PSI).rounded(2)).isEqualTo(Quantity.of("0.13", PSI));
+        assertThat(Quantity.of("-0.125", PSI).rounded(2)).isEqualTo(Quantity.of("-0.13", PSI));
+        assertThat(Quantity.of("0.1249999", PSI).rounded(2)).isEqualTo(Quantity.of("0.12", PSI));
+        assertThat(Quantity.of("1/3", PSI).rounded(0)).isEqualTo(Quantity.of(0, PSI));
+        assertThat(Quantity.of(12_345, PSI).roundedToDigits(3)).isEqualTo(Quantity.of(12_300, PSI));
+        assertThat(Quantity.of("1/3", PSI).roundedToDigits(3)).isEqualTo(Quantity.of("0.333", PSI));
+    }
 }
