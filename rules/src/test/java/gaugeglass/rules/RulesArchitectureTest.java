@@ -13,7 +13,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Who may depend on whom in the trade's module, and why. */
-@AnalyzeClasses(packages = "gaugeglass.rules", importOptions = DoNotIncludeTests.class)
+@AnalyzeClasses(
+        packages = {"gaugeglass.rules", "gaugeglass.steam"},
+        importOptions = DoNotIncludeTests.class)
 class RulesArchitectureTest {
     private static final DescribedPredicate<JavaClass> WRITTEN_BY_HAND =
             DescribedPredicate.describe("were written by hand", RulesArchitectureTest::hasSource);
@@ -44,11 +46,22 @@ class RulesArchitectureTest {
             .because("the rules judge what was seen, however it was asked or is printed");
 
     @ArchTest
-    static final ArchRule packages_have_no_cycles = slices().matching("gaugeglass.rules.(*)..")
+    static final ArchRule packages_have_no_cycles = slices().matching("gaugeglass.(*).(*)..")
             .should()
             .beFreeOfCycles()
             .allowEmptyShould(true)
             .because("packages in a ring are one package that takes longer to read");
+
+    @ArchTest
+    static final ArchRule the_steam_table_has_one_door = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("gaugeglass.steam.reckon.SteamTable")
+            .and()
+            .doNotHaveFullyQualifiedName("gaugeglass.steam.reckon.SteamTable$Loaded")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.hummeling..")
+            .because("its doubles are rounded at that door, and it is loaded only when asked");
 
     /** A class generated from rules has no Java source beside those of this module. */
     private static boolean hasSource(JavaClass type) {
