@@ -30,7 +30,7 @@ class HouseArchitectureTest {
             .layer("engine")
             .definedBy("gaugeglass.engine..")
             .layer("rules")
-            .definedBy("gaugeglass.rules..")
+            .definedBy("gaugeglass.steam..")
             .layer("checklists")
             .definedBy("gaugeglass.checklists..")
             .layer("cli")
