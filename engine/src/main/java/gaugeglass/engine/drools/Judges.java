@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.model.Rule;
 import org.drools.modelcompiler.KieBaseBuilder;
@@ -62,7 +63,11 @@ public final class Judges {
         if (!rules.isEmpty()) {
             throw new IllegalStateException("rules are compiled but not indexed: " + rules.keySet());
         }
-        return new Judges(programs, new SessionJudge(KieBaseBuilder.createKieBaseFromModel(loaded), programs));
+        return new Judges(
+                programs,
+                new SessionJudge(
+                        KieBaseBuilder.createKieBaseFromModel(loaded, RuleBaseFactory.newKnowledgeBaseConfiguration()),
+                        programs));
     }
 
     /**
