@@ -2,7 +2,7 @@ package gaugeglass.engine;
 
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
-import gaugeglass.engine.book.Limit;
+import gaugeglass.engine.book.LimitLayer;
 import gaugeglass.engine.book.StoredBook;
 import gaugeglass.engine.drools.Judges;
 import gaugeglass.engine.observation.Observations;
@@ -15,7 +15,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The rules of a trade, compiled, with their words and limits. Immutable; any number of threads may assess with one.
@@ -82,9 +81,14 @@ public final class Rulebook {
         return book;
     }
 
-    /** The same rules with other limits in force. */
-    public Rulebook withLimits(Map<String, Limit> limits) {
-        return new Rulebook(vocabulary, book.withLimits(limits), reckonings, judges);
+    /**
+     * The same rules with other values laid over the limits.
+     *
+     * @throws gaugeglass.engine.text.Mistakes when a layer loosens what a standard sets, leaves a limit's span, or names
+     *     a limit that is not there
+     */
+    public Rulebook with(List<LimitLayer> layers) {
+        return new Rulebook(vocabulary, book.withLimits(LimitLayer.over(book.limits(), layers)), reckonings, judges);
     }
 
     /**

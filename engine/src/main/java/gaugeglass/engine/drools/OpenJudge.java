@@ -117,7 +117,6 @@ final class OpenJudge {
             }
         }
         step(number + 1);
-        used[number] = slot;
     }
 
     private boolean mayHold(Program.Step step, Program.Check check, Slot slot, boolean unknown) {
