@@ -7,12 +7,25 @@ import java.util.Optional;
 
 /** A piece of a file that a person wrote, with its place. */
 public sealed interface Node {
+    /** Longer texts are cut in messages. */
+    int LONGEST_SHOWN = 60;
+
     int line();
 
     int column();
 
     /** What it is, in words for a message. */
     String shape();
+
+    /** A text short enough for a message. */
+    static String shortened(String text) {
+        int end = Math.min(text.length(), LONGEST_SHOWN);
+        if (end == text.length()) {
+            return text;
+        }
+        // Not between the two halves of one character.
+        return text.substring(0, Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end) + "...";
+    }
 
     /**
      * A value as it was written.
@@ -23,7 +36,7 @@ public sealed interface Node {
     record Scalar(String text, boolean isQuoted, int line, int column) implements Node {
         @Override
         public String shape() {
-            return text.isEmpty() && !isQuoted ? "nothing" : "\"" + text + "\"";
+            return isBlank() ? "nothing" : "\"" + shortened(text) + "\"";
         }
 
         /** Whether the key stands there with nothing after it. */

@@ -1,0 +1,106 @@
+package gaugeglass.engine.observation;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * One visit to one site, as an inspection file tells it: who and when, what was observed of each unit, and what earlier
+ * visits found. Immutable.
+ *
+ * @param file the file as the person named it
+ * @param format the version of the file's form
+ * @param siteId the site's id, which stays the same over years
+ * @param siteName the site's name; empty where none was given
+ * @param site the answers about the site; each unit's observations hold them too
+ * @param date the day of the visit
+ * @param by who made it; may be empty
+ * @param started the time it began, as typed; may be empty
+ * @param note what the person added about the visit; may be empty
+ * @param units the units visited, in the file's order; may be none
+ * @param earlier what earlier visits found, with the owner's decisions
+ * @param remarks what the reader made of an answer that had to be completed, such as a year taken as its first day
+ */
+public record Inspection(
+        String file,
+        int format,
+        String siteId,
+        String siteName,
+        List<Answer> site,
+        LocalDate date,
+        String by,
+        String started,
+        String note,
+        List<Visited> units,
+        List<Earlier> earlier,
+        List<Remark> remarks) {
+    /** The version of the form that this program reads and writes. */
+    public static final int FORMAT = 1;
+
+    public Inspection {
+        site = List.copyOf(site);
+        units = List.copyOf(units);
+        earlier = List.copyOf(earlier);
+        remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * One unit that was visited.
+     *
+     * @param name its name; empty where none was given
+     * @param observations what was observed of it and of the site
+     */
+    public record Visited(String name, Observations observations) {
+        /** The unit's id, which stays the same over years. */
+        public String id() {
+            return observations.unit();
+        }
+    }
+
+    /**
+     * What the reader made of an answer.
+     *
+     * @param line where the answer stands, from 1
+     * @param where the path of keys that leads there
+     * @param what what was made of it, as a sentence without a full stop
+     */
+    public record Remark(int line, String where, String what) {
+        @Override
+        public String toString() {
+            return where + ": " + what;
+        }
+    }
+
+    /**
+     * A finding of an earlier visit, with what the owner decided about it.
+     *
+     * @param rule the card's id; it may have been retired since
+     * @param unit the unit's id
+     * @param subject the tag it was about; empty for the unit
+     * @param urgency the urgency then, as a word
+     * @param foundOn the day of the visit that found it
+     * @param decision what the owner decided
+     * @param decidedBy who decided; empty where nobody did
+     * @param decidedOn when, as typed in the form {@code 2026-09-14}; empty where nobody did
+     */
+    public record Earlier(
+            String rule,
+            String unit,
+            String subject,
+            String urgency,
+            LocalDate foundOn,
+            Decision decision,
+            String decidedBy,
+            String decidedOn) {}
+
+    /** What an owner decided about a finding. */
+    public enum Decision {
+        /** Nothing is known of a decision. */
+        NONE,
+        /** The work was ordered and is said to be done. */
+        DONE,
+        /** Put off to a later time. */
+        DEFERRED,
+        /** Not to be done. */
+        REFUSED
+    }
+}

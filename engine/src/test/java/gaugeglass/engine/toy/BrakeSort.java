@@ -1,0 +1,8 @@
+package gaugeglass.engine.toy;
+
+/** How a brake works. */
+public enum BrakeSort {
+    RIM,
+    DISC,
+    BACK_PEDAL
+}

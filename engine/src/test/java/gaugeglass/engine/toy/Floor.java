@@ -1,0 +1,7 @@
+package gaugeglass.engine.toy;
+
+/** How the workshop's floor lies. */
+public enum Floor {
+    LEVEL,
+    SLOPING
+}

@@ -1,0 +1,8 @@
+package gaugeglass.engine.toy;
+
+/** What a frame is made of. */
+public enum Material {
+    STEEL,
+    ALUMINIUM,
+    CARBON
+}

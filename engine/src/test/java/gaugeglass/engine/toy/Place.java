@@ -1,0 +1,7 @@
+package gaugeglass.engine.toy;
+
+/** Where a wheel sits. */
+public enum Place {
+    FRONT,
+    REAR
+}
