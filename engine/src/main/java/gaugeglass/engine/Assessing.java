@@ -312,18 +312,23 @@ final class Assessing {
         return new Gate(permit, against, open);
     }
 
-    private List<Cause> causes(Map<Ref, Judged> judged) {
+    private List<Cause> causes(Map<Ref, Judged> judgedByRef) {
         List<Cause> causes = new ArrayList<>();
+        Map<String, List<Judged>> judged = new LinkedHashMap<>();
+        judgedByRef.forEach((ref, one) ->
+                judged.computeIfAbsent(ref.rule(), rule -> new ArrayList<>()).add(one));
         for (Diagnosis diagnosis : rulebook.book().diagnoses()) {
             Set<String> subjects = new LinkedHashSet<>();
-            for (Judged one : judged.values()) {
-                if (one.card().about().equals(diagnosis.about())
-                        && !one.subject().isEmpty()) {
-                    subjects.add(one.subject());
-                }
-            }
             if (diagnosis.about().isEmpty()) {
                 subjects.add(Subjects.UNIT);
+            } else {
+                for (Clue clue : diagnosis.points()) {
+                    for (Judged one : judged.getOrDefault(clue.card(), List.of())) {
+                        if (one.card().about().equals(diagnosis.about()) && one.word() == Word.FOUND) {
+                            subjects.add(one.subject());
+                        }
+                    }
+                }
             }
             for (String subject : subjects) {
                 cause(diagnosis, subject, judged).ifPresent(causes::add);
@@ -335,7 +340,7 @@ final class Assessing {
         return causes;
     }
 
-    private Optional<Cause> cause(Diagnosis diagnosis, String subject, Map<Ref, Judged> judged) {
+    private Optional<Cause> cause(Diagnosis diagnosis, String subject, Map<String, List<Judged>> judged) {
         List<Said> points = new ArrayList<>();
         int weightFor = weigh(diagnosis, diagnosis.points(), subject, judged, points);
         if (weightFor < diagnosis.enough()) {
@@ -354,16 +359,15 @@ final class Assessing {
                 diagnosis.settle()));
     }
 
-    private int weigh(Diagnosis diagnosis, List<Clue> clues, String subject, Map<Ref, Judged> judged, List<Said> said) {
+    private int weigh(
+            Diagnosis diagnosis, List<Clue> clues, String subject, Map<String, List<Judged>> judged, List<Said> said) {
         int weight = 0;
         for (Clue clue : clues) {
             Word wanted = clue.outcome() == Clue.When.FOUND ? Word.FOUND : Word.IN_ORDER;
             boolean own = rulebook.book().card(clue.card()).about().equals(diagnosis.about());
             boolean counted = false;
-            for (Judged one : judged.values()) {
-                if (one.card().id().equals(clue.card())
-                        && one.word() == wanted
-                        && (!own || one.subject().equals(subject))) {
+            for (Judged one : judged.getOrDefault(clue.card(), List.of())) {
+                if (one.word() == wanted && (!own || one.subject().equals(subject))) {
                     said.add(new Said(clue.card(), one.subject(), clue.says()));
                     counted = true;
                 }

@@ -204,7 +204,11 @@ public final class BookReader {
         List<RuleEntry.Step> steps = new ArrayList<>();
         for (Form step : form.forms("steps")) {
             steps.add(new RuleEntry.Step(
-                    step.text("type"), step.text("checks", ""), step.texts("keys"), step.text("join", "")));
+                    step.text("type"),
+                    step.text("checks", ""),
+                    step.texts("keys"),
+                    step.text("join", ""),
+                    step.text("literal", "")));
         }
         return new RuleEntry(
                 form.text("card"),

@@ -32,8 +32,9 @@ public record RuleEntry(
      *     {@code v}
      * @param keyBinds the variables that are bound to keys
      * @param join the variable that the first key must equal; empty where there is none
+     * @param literal the text that the first key must equal; empty where there is none
      */
-    public record Step(String type, String checks, List<String> keyBinds, String join) {}
+    public record Step(String type, String checks, List<String> keyBinds, String join, String literal) {}
 
     /** The rule's full name, as it stands in the rule file. */
     public String name() {

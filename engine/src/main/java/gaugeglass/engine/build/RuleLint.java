@@ -31,6 +31,7 @@ import java.util.regex.Pattern;
 /** Checks written rules against vocabulary, cards and limits, and makes the index from them. */
 final class RuleLint {
     private static final Pattern JOIN = Pattern.compile("(\\w+) == (\\$\\w+)");
+    private static final Pattern LITERAL = Pattern.compile("(\\w+) == \"([^\"]*)\"");
     private static final Pattern TOKEN =
             Pattern.compile("\"[^\"]*\"|(?<![\\w.$])\\d[\\w.]*|\\.?\\s*\\$?[A-Za-z_]\\w*|\\S");
     private static final Pattern WORD = Pattern.compile("\\{(\\w+)\\}");
@@ -136,10 +137,13 @@ final class RuleLint {
                 }
                 if (type.keys().contains(bind.part())) {
                     keyBinds.add(bind.variable());
+                } else if (bind.variable().equals("$about")) {
+                    wrong(rule, pattern.line(), "$about is bound to what was seen", "$about : which", "");
                 }
             }
             StringBuilder checks = new StringBuilder();
             String join = "";
+            String literal = "";
             for (String constraint : pattern.constraints()) {
                 checks.append(looksAtKeysOnly(rule, pattern, type, constraint, bound.keySet()) ? 'k' : 'v');
                 Matcher matcher = JOIN.matcher(constraint);
@@ -147,6 +151,12 @@ final class RuleLint {
                         && !type.keys().isEmpty()
                         && matcher.group(1).equals(type.keys().get(0))) {
                     join = matcher.group(2);
+                }
+                matcher = LITERAL.matcher(constraint);
+                if (matcher.matches()
+                        && !type.keys().isEmpty()
+                        && matcher.group(1).equals(type.keys().get(0))) {
+                    literal = matcher.group(2);
                 }
             }
             if (type.className().equals(Limit.class.getName())) {
@@ -174,7 +184,7 @@ final class RuleLint {
                             "");
                 }
             }
-            steps.add(new RuleEntry.Step(type.className(), checks.toString(), keyBinds, join));
+            steps.add(new RuleEntry.Step(type.className(), checks.toString(), keyBinds, join, literal));
         }
         if (card != null) {
             about(rule, card, bound.containsKey("$about"));

@@ -76,8 +76,7 @@ final class OpenJudge {
         }
         Program.Step step = program.steps[number];
         Facts.Table table = facts.table(step.type());
-        Object joined = step.join() < 0 ? UNKNOWN : values[step.join()];
-        for (Slot slot : joined == UNKNOWN ? table.all() : table.of(joined)) {
+        for (Slot slot : slots(step, table)) {
             used[number] = slot;
             if (slot.isKnown() && (!structuralOnly || slot.isStructural())) {
                 hold(number, step, slot, slot.fact().orElseThrow());
@@ -99,6 +98,14 @@ final class OpenJudge {
                 tried.remove(slot);
             }
         }
+    }
+
+    /** The slots that the pattern's first key lets in; a constraint tests that key all the same. */
+    private Iterable<Slot> slots(Program.Step step, Facts.Table table) {
+        if (step.join() >= 0 && values[step.join()] != UNKNOWN) {
+            return table.of(values[step.join()]);
+        }
+        return step.literal().isEmpty() ? table.all() : table.of(step.literal());
     }
 
     private void hold(int number, Program.Step step, Slot slot, Object fact) {

@@ -34,8 +34,8 @@ final class Program {
         this.about = about;
     }
 
-    /** One pattern. */
-    record Step(Class<?> type, int self, Bind[] binds, Check[] checks, int join) {}
+    /** One pattern. Where the first key must equal a variable, {@code join} is its number, else -1. */
+    record Step(Class<?> type, int self, Bind[] binds, Check[] checks, int join, String literal) {}
 
     /** One binding of a part of the pattern's fact to a variable. */
     record Bind(int variable, Binding binding, boolean isKey) {}
@@ -103,7 +103,7 @@ final class Program {
                     constraint.getPredicate(), inputs, indexed.checks().charAt(i) == 'k', constraint.getExprId());
         }
         int join = indexed.join().isEmpty() ? -1 : numbers.get(indexed.join());
-        return new Step(type, self, binds.toArray(new Bind[0]), checks, join);
+        return new Step(type, self, binds.toArray(new Bind[0]), checks, join, indexed.literal());
     }
 
     private static int number(Map<String, Integer> numbers, Variable<?> variable) {
