@@ -311,6 +311,7 @@ final class QuantityText {
                 switch (key) {
                     case "in", "ins", "inch", "inches" -> doubt("inches of what is not said", "inH2O or inHg");
                     case "ft", "foot", "feet" -> doubt("feet of what is not said", "ftH2O");
+                    case "mpa" -> doubt("M may be a thousandth or a million", "kPa or bar");
                     case "wc", "wg", "h2o", "water", "watercolumn" ->
                         doubt("a water column measured in what is not said", "inH2O or ftH2O");
                     default -> Optional.empty();
@@ -327,9 +328,20 @@ final class QuantityText {
                     case "deg", "degs", "degree", "degrees" -> doubt("degrees of which scale is not said", "F or C");
                     default -> Optional.empty();
                 };
+            case VOLUME ->
+                switch (key) {
+                    case "ccf", "mcf" -> doubt("a count of hundreds or thousands of cubic feet", "ft3, written out");
+                    default -> Optional.empty();
+                };
+            case RATIO ->
+                switch (key) {
+                    case "ppb" -> doubt("parts per billion are not read", "ppm, written out");
+                    default -> Optional.empty();
+                };
             case POWER ->
                 switch (key) {
                     case "btu", "btus" -> doubt("an amount of heat and not a rate", "Btu/h");
+                    case "mw" -> doubt("M may be a thousandth or a million", "kW");
                     case "hp", "horsepower" ->
                         doubt(
                                 "may be a motor's horsepower or the horsepower of steam output",
