@@ -86,6 +86,16 @@ public final class InspectionReader {
         return new Run(file, Optional.of(otherwise)).whole(text);
     }
 
+    /**
+     * Reads one inspection that was taken apart already, so that its places are those of the file it came from.
+     *
+     * @param file the name to use in messages
+     * @throws Mistakes when anything in it is not understood, or the visit has no date
+     */
+    public Inspection read(String file, Node root) {
+        return new Run(file, Optional.empty()).whole(root);
+    }
+
     /** A step of the way from the top of the file; only a message makes a path of it. */
     private record Place(Optional<Place> above, String name) {
         static Place top(String name) {
@@ -120,7 +130,10 @@ public final class InspectionReader {
         }
 
         private Inspection whole(String text) {
-            Node root = NodeReader.read(file, text, mistakes);
+            return whole(NodeReader.read(file, text, mistakes));
+        }
+
+        private Inspection whole(Node root) {
             if (!(root instanceof Node.Fields all)) {
                 throw new Mistakes(List.of(new Mistake(
                         file,

@@ -78,7 +78,7 @@ public enum Dimension {
      * The dimension of the distance between two values of this dimension: itself, unless it is a
      * point.
      */
-    Dimension distance() {
+    public Dimension distance() {
         return switch (this) {
             case TEMPERATURE -> TEMPERATURE_DIFFERENCE;
             case ABSOLUTE_PRESSURE -> PRESSURE;
