@@ -1,0 +1,205 @@
+package gaugeglass.checklists;
+
+import gaugeglass.engine.observation.Answer;
+import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.observation.Roster;
+import gaugeglass.engine.observation.State;
+import gaugeglass.engine.text.Words;
+import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Kind;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A checklist over what has been observed so far: which questions are open, answered, or closed by an earlier answer.
+ *
+ * <p>It keeps nothing of its own. The same observations always give the same interview, so that one that was broken off
+ * goes on where it was.
+ */
+public final class Interview {
+    private final Checklist checklist;
+    private final Vocabulary vocabulary;
+    private final Observations observations;
+    private final List<Step> steps = new ArrayList<>();
+    private final Map<Place, Status> statuses = new HashMap<>();
+
+    /** Where a question stands. */
+    public enum Status {
+        /** Not answered, and to be asked. */
+        OPEN,
+        /** Answered, or said to be unreadable. */
+        ANSWERED,
+        /** An earlier answer leaves nothing to ask. */
+        CLOSED,
+        /** An earlier question that decides whether it is asked is itself still open. */
+        WAITING
+    }
+
+    /**
+     * One question about one thing.
+     *
+     * @param section the section it is asked in
+     * @param question the question
+     * @param keys the tag and, for a fixed set, the member; empty for the unit and the site
+     * @param status where it stands
+     */
+    public record Step(Section section, Question question, List<Object> keys, Status status) {
+        public Step {
+            keys = List.copyOf(keys);
+        }
+    }
+
+    private record Place(String item, List<Object> keys) {}
+
+    private Interview(Checklist checklist, Observations observations) {
+        this.checklist = checklist;
+        this.vocabulary = observations.vocabulary();
+        this.observations = observations;
+    }
+
+    /** Lays a checklist over observations, as found. */
+    public static Interview of(Checklist checklist, Observations observations) {
+        Interview interview = new Interview(checklist, observations);
+        checklist.sections().forEach(interview::lay);
+        return interview;
+    }
+
+    private void lay(Section section) {
+        for (List<Object> keys : keys(section)) {
+            for (Question question : section.questions()) {
+                Status status = status(question, keys);
+                statuses.put(new Place(question.gives(), keys), status);
+                steps.add(new Step(section, question, keys, status));
+            }
+        }
+    }
+
+    private List<List<Object>> keys(Section section) {
+        if (section.each().isEmpty()) {
+            return List.of(List.of());
+        }
+        Kind kind = vocabulary.kind(section.each()).orElseThrow();
+        List<List<Object>> all = new ArrayList<>();
+        for (String tag : observations.roster(vocabulary.counted(kind).id()).tags(State.AS_FOUND)) {
+            if (kind.isCounted()) {
+                all.add(List.of(tag));
+            } else {
+                vocabulary.members(kind).stream()
+                        .filter(member -> Words.of((Enum<?>) member).equals(section.member()))
+                        .forEach(member -> all.add(List.of(tag, member)));
+            }
+        }
+        return all;
+    }
+
+    /** The words for the members of a fixed kind. */
+    static List<String> members(Vocabulary vocabulary, Kind kind) {
+        List<String> words = new ArrayList<>();
+        vocabulary.members(kind).forEach(member -> words.add(Words.of((Enum<?>) member)));
+        return words;
+    }
+
+    private Status status(Question question, List<Object> keys) {
+        boolean waits = false;
+        for (AskWhen condition : question.askWhen()) {
+            switch (holds(condition, keys)) {
+                case CLOSED -> {
+                    return Status.CLOSED;
+                }
+                case WAITING -> waits = true;
+                default -> {}
+            }
+        }
+        if (waits) {
+            return Status.WAITING;
+        }
+        return isAnswered(question, keys) ? Status.ANSWERED : Status.OPEN;
+    }
+
+    /** CLOSED where the earlier answer rules it out, WAITING where there is none yet, OPEN where it may be asked. */
+    private Status holds(AskWhen condition, List<Object> keys) {
+        Optional<ItemType> item = vocabulary.item(condition.item());
+        if (item.isEmpty()) {
+            String kind = condition.item().substring(0, condition.item().indexOf('.'));
+            Roster roster = observations.roster(kind);
+            if (roster.asFound().isEmpty()) {
+                return roster.unread().isEmpty() ? Status.WAITING : Status.OPEN;
+            }
+            String word = roster.asFound().getAsInt() > 0 ? AskWhen.SOME : AskWhen.NONE;
+            return condition.words().contains(word) ? Status.OPEN : Status.CLOSED;
+        }
+        List<Object> own = keysOf(item.get(), keys);
+        Status earlier = statuses.getOrDefault(new Place(condition.item(), own), Status.OPEN);
+        if (earlier == Status.CLOSED || earlier == Status.WAITING) {
+            return earlier;
+        }
+        Optional<Answer> answer = observations.answer(item.get(), own, State.AS_FOUND);
+        if (answer.isEmpty()) {
+            return Status.WAITING;
+        }
+        if (answer.get().fact().isEmpty()) {
+            // What could not be read closes nothing: the question may still matter, so it is asked.
+            return Status.OPEN;
+        }
+        for (Object value : item.get().valuesOf(answer.get().fact().get())) {
+            if (value instanceof Enum<?> choice && condition.words().contains(Words.of(choice))) {
+                return Status.OPEN;
+            }
+        }
+        return Status.CLOSED;
+    }
+
+    /** The keys under which an item is answered, seen from a question with these keys. */
+    private List<Object> keysOf(ItemType item, List<Object> keys) {
+        Kind kind = vocabulary.kind(item.kind()).orElseThrow();
+        int number = kind.isFixed() ? 2 : kind.isCounted() ? 1 : 0;
+        return keys.subList(0, Math.min(number, keys.size()));
+    }
+
+    private boolean isAnswered(Question question, List<Object> keys) {
+        if (question.isCount()) {
+            Roster roster = observations.roster(question.kind());
+            return roster.asFound().isPresent() || !roster.unread().isEmpty();
+        }
+        return observations
+                .answer(question.item().orElseThrow(), keys, State.AS_FOUND)
+                .isPresent();
+    }
+
+    public Checklist checklist() {
+        return checklist;
+    }
+
+    /** Every step, in order, with where it stands. */
+    public List<Step> steps() {
+        return List.copyOf(steps);
+    }
+
+    /** The first question to ask. */
+    public Optional<Step> next() {
+        return steps.stream().filter(step -> step.status() == Status.OPEN).findFirst();
+    }
+
+    /** The answers to questions that an earlier answer closes, or that stand under one. They are listed, never judged. */
+    public List<Answer> setAside() {
+        List<Answer> aside = new ArrayList<>();
+        for (Answer answer : observations.answers()) {
+            Status status = statuses.get(new Place(answer.item().id(), answer.keys()));
+            if (status == Status.CLOSED) {
+                aside.add(answer);
+            }
+        }
+        return aside;
+    }
+
+    /** What is to be judged: the observations without the answers that are set aside. */
+    public Observations judged() {
+        Observations.Builder builder = observations.toBuilder();
+        setAside().forEach(builder::without);
+        return builder.build();
+    }
+}
