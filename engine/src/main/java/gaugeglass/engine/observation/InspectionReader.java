@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -107,7 +108,10 @@ public final class InspectionReader {
         }
 
         String path() {
-            return above.map(place -> place.path() + "/").orElse("") + name;
+            return above.filter(place -> !place.name.isEmpty())
+                            .map(place -> place.path() + "/")
+                            .orElse("")
+                    + name;
         }
     }
 
@@ -123,6 +127,9 @@ public final class InspectionReader {
         private final List<Mistake> mistakes = new ArrayList<>();
         private final List<Remark> remarks = new ArrayList<>();
         private Optional<LocalDate> date = Optional.empty();
+
+        /** The keys that a misspelt one most likely stands for; that they are missing is no second mistake. */
+        private final Set<String> meant = new HashSet<>();
 
         private Run(String file, Optional<LocalDate> otherwise) {
             this.file = file;
@@ -144,13 +151,13 @@ public final class InspectionReader {
                         "an inspection: the keys format, site, visit, " + layout.unit.plural(),
                         "")));
             }
-            format(all);
             String siteKey = layout.vocabulary.site().id();
-            close(all, TOP, List.of(FORMAT, siteKey, VISIT, EARLIER, layout.unit.plural()), "");
+            close(all, TOP, List.of(FORMAT, siteKey, VISIT, EARLIER, layout.unit.plural()));
+            format(all);
 
             Node.Fields visit = group(all, VISIT, TOP);
             Place inVisit = Place.top(VISIT);
-            close(visit, inVisit, List.of("date", "by", "started", "note"), VISIT);
+            close(visit, inVisit, List.of("date", "by", "started", "note"));
             visitDate(all, visit, inVisit);
             String by = text(visit, "by", inVisit);
             String started = time(visit, "started", inVisit);
@@ -158,10 +165,12 @@ public final class InspectionReader {
 
             Node.Fields site = group(all, siteKey, TOP);
             Place inSite = Place.top(siteKey);
-            close(site, inSite, withQuestions(List.of("id", "name"), layout.site.keySet()), siteKey);
+            close(site, inSite, layout.siteKeys);
             String siteId = "";
-            if (isBlank(site, "id")) {
-                wrong(site, inSite, "the site has no id", "id: a short name that stays the same over years", "");
+            if (isBlank(site, "id") && meant.contains(siteKey)) {
+                siteId = "";
+            } else if (isBlank(site, "id")) {
+                missing(site, inSite, "id", "the site has no id", "id: a short name that stays the same over years");
             } else {
                 siteId = name(site, "id", inSite);
             }
@@ -194,7 +203,7 @@ public final class InspectionReader {
         private void format(Node.Fields all) {
             String expected = FORMAT + ": " + Inspection.FORMAT;
             if (isBlank(all, FORMAT)) {
-                wrong(all, TOP, "\"format\" is missing", expected + " at the top", "");
+                missing(all, TOP, FORMAT, "\"format\" is missing", expected + " at the top");
                 return;
             }
             Node node = all.get(FORMAT).orElseThrow();
@@ -219,13 +228,13 @@ public final class InspectionReader {
         private void visitDate(Node.Fields all, Node.Fields visit, Place place) {
             if (isBlank(visit, "date")) {
                 date = otherwise;
-                if (date.isEmpty()) {
-                    wrong(
+                if (date.isEmpty() && !meant.contains(VISIT)) {
+                    missing(
                             all.get(VISIT).isPresent() ? visit : all,
                             place,
+                            "date",
                             "the visit has no date",
-                            "date: year, month and day such as 2026-09-14",
-                            "");
+                            "date: year, month and day such as 2026-09-14");
                 }
                 return;
             }
@@ -246,14 +255,15 @@ public final class InspectionReader {
                 if (fields.isEmpty()) {
                     continue;
                 }
+                close(fields.get(), inUnit, layout.unitKeys);
                 String id = "";
                 if (isBlank(fields.get(), "id")) {
-                    wrong(
-                            node,
+                    missing(
+                            fields.get(),
                             inUnit,
+                            "id",
                             "this " + layout.unit.label() + " has no id",
-                            "id: a short name that stays the same over years",
-                            "");
+                            "id: a short name that stays the same over years");
                 } else {
                     id = name(fields.get(), "id", inUnit);
                     if (!id.isEmpty()) {
@@ -269,12 +279,6 @@ public final class InspectionReader {
         private Visited unit(Node.Fields fields, String id, List<Answer> siteAnswers, Place place) {
             Observations.Builder builder = Observations.of(layout.vocabulary, id);
             siteAnswers.forEach(builder::put);
-            Set<String> known = new LinkedHashSet<>(List.of("id", "name"));
-            known.addAll(layout.groups.keySet());
-            known.addAll(layout.equipment.keySet());
-            known.add(Layout.AS_LEFT);
-            known.add("disputed");
-            close(fields, place, known, layout.unit.plural());
             groups(fields, place, new Context(List.of(), State.AS_FOUND, ""), builder);
 
             Map<String, Integer> leftCounts = new HashMap<>();
@@ -305,7 +309,7 @@ public final class InspectionReader {
                 Optional<Node.Fields> answers = fields(
                         node.get(), inGroup, "a group with keys out of " + String.join(", ", questions.keySet()));
                 if (answers.isPresent()) {
-                    close(answers.get(), inGroup, questions.keySet(), group);
+                    close(answers.get(), inGroup, questions.keySet());
                     answers(questions, answers.get(), inGroup, context, builder::put);
                 }
             });
@@ -316,10 +320,7 @@ public final class InspectionReader {
             if (fields.isEmpty()) {
                 return;
             }
-            Set<String> known = new LinkedHashSet<>(List.of("at"));
-            known.addAll(layout.groups.keySet());
-            known.addAll(layout.equipment.keySet());
-            close(fields.get(), place, known, layout.unit.plural() + "/" + Layout.AS_LEFT);
+            close(fields.get(), place, layout.leftKeys);
             String at = time(fields.get(), "at", place);
             groups(fields.get(), place, new Context(List.of(), State.AS_LEFT, at), builder);
             layout.equipment.forEach((plural, equipment) -> {
@@ -330,7 +331,7 @@ public final class InspectionReader {
                 Place inside = place.to(plural);
                 Optional<Node.Fields> count = fields(counted.get(), inside, "a group with the key fitted");
                 if (count.isPresent()) {
-                    close(count.get(), inside, List.of(FITTED), plural);
+                    close(count.get(), inside, List.of(FITTED));
                     count.get()
                             .get(FITTED)
                             .flatMap(number -> number(number, equipment.kind, inside.to(FITTED)))
@@ -357,7 +358,7 @@ public final class InspectionReader {
             if (fields.isEmpty()) {
                 return;
             }
-            close(fields.get(), place, List.of(FITTED, EACH), equipment.kind.plural());
+            close(fields.get(), place, List.of(FITTED, EACH));
             Optional<Integer> count = fitted(fields.get(), equipment.kind, place, builder);
             int found = 0;
             int left = 0;
@@ -399,7 +400,7 @@ public final class InspectionReader {
             }
             Place at = place.to(FITTED);
             if (node.get() instanceof Node.Fields group) {
-                close(group, at, List.of(UNREAD), FITTED);
+                close(group, at, List.of(UNREAD));
                 String reason = text(group, UNREAD, at);
                 if (!reason.isEmpty()) {
                     builder.uncounted(kind.id(), reason);
@@ -439,30 +440,26 @@ public final class InspectionReader {
                 Map<String, Integer> lines,
                 Observations.Builder builder) {
             Kind kind = equipment.kind;
-            Set<String> known = new LinkedHashSet<>(List.of("tag", "present"));
-            known.addAll(equipment.questions.keySet());
-            known.addAll(equipment.sets.keySet());
-            known.add(Layout.AS_LEFT);
-            close(fields, place, known, kind.plural() + "/" + EACH);
+            close(fields, place, equipment.keys);
             String tag = "";
+            boolean isDoubled = false;
             Place inside = place;
             if (isBlank(fields, "tag")) {
                 if (isEmptyForm(fields)) {
                     return Optional.empty();
                 }
-                wrong(
+                missing(
                         fields,
                         place,
+                        "tag",
                         "this " + kind.label() + " has no tag",
-                        "tag: a name that stays the same over years",
-                        "");
+                        "tag: a name that stays the same over years");
             } else {
                 tag = name(fields, "tag", place);
                 if (!tag.isEmpty()) {
                     inside = kindPlace.to(tag);
-                    if (!once(fields, "tag", tag, lines, inside, "tag")) {
-                        tag = "";
-                    }
+                    isDoubled = !once(fields, "tag", tag, lines, inside, "tag");
+                    tag = isDoubled ? "" : tag;
                 }
             }
             Presence presence = word(fields, "present", Presence.class, Presence.THROUGHOUT, inside);
@@ -483,15 +480,12 @@ public final class InspectionReader {
                             "present: throughout",
                             "");
                 } else if (answers.isPresent()) {
-                    Set<String> again = new LinkedHashSet<>(List.of("at"));
-                    again.addAll(equipment.questions.keySet());
-                    again.addAll(equipment.sets.keySet());
-                    close(answers.get(), inLeft, again, kind.plural() + "/" + EACH + "/" + Layout.AS_LEFT);
+                    close(answers.get(), inLeft, equipment.leftKeys);
                     String at = time(answers.get(), "at", inLeft);
                     described(answers.get(), equipment, tag, inLeft, State.AS_LEFT, at, target);
                 }
             }
-            return Optional.of(presence);
+            return isDoubled ? Optional.empty() : Optional.of(presence);
         }
 
         private void described(
@@ -519,7 +513,7 @@ public final class InspectionReader {
                 if (members.isEmpty()) {
                     return;
                 }
-                close(members.get(), inSet, set.members.keySet(), plural);
+                close(members.get(), inSet, set.members.keySet());
                 set.members.forEach((word, member) -> members.get()
                         .get(word)
                         .ifPresent(node2 -> member(node2, set, tag, member, inSet.to(word), state, at, builder)));
@@ -543,7 +537,7 @@ public final class InspectionReader {
             if (fields.isEmpty()) {
                 return;
             }
-            close(fields.get(), place, withQuestions(set.questions.keySet(), List.of("at")), set.kind.plural());
+            close(fields.get(), place, set.keys);
             String own = time(fields.get(), "at", place);
             answers(
                     set.questions,
@@ -613,7 +607,7 @@ public final class InspectionReader {
             if (fields.isEmpty()) {
                 return Optional.empty();
             }
-            close(fields.get(), place, List.of("value", UNREAD, "note", "photos", "at"), question.key());
+            close(fields.get(), place, question.keys);
             boolean hasValue = !isBlank(fields.get(), "value");
             Extras extras = extras(fields.get(), place);
             if (!extras.unread.isEmpty()) {
@@ -645,16 +639,12 @@ public final class InspectionReader {
         }
 
         private Optional<Answer> ofParts(Question question, Node node, Place place, Context context) {
-            List<String> keys = new ArrayList<>();
-            for (Part part : question.parts) {
-                keys.add(part.key);
-            }
-            String wanted = "a group with the keys " + String.join(", ", keys);
+            String wanted = question.wanted;
             Optional<Node.Fields> fields = fields(node, place, wanted);
             if (fields.isEmpty()) {
                 return Optional.empty();
             }
-            close(fields.get(), place, withQuestions(keys, List.of(UNREAD, "note", "photos", "at")), question.key());
+            close(fields.get(), place, question.keys);
             Extras extras = extras(fields.get(), place);
             List<Object> values = new ArrayList<>();
             List<String> typed = new ArrayList<>();
@@ -790,7 +780,7 @@ public final class InspectionReader {
                     continue;
                 }
                 Node.Fields found = fields.get();
-                close(found, inside, keys, EARLIER);
+                close(found, inside, keys);
                 String rule = required(found, "rule", inside);
                 String unit = required(found, layout.unit.id(), inside);
                 String urgency = required(found, "urgency", inside);
@@ -841,7 +831,7 @@ public final class InspectionReader {
                 if (fields.isEmpty()) {
                     continue;
                 }
-                close(fields.get(), one, List.of("rule", "subject", "because"), "disputed");
+                close(fields.get(), one, List.of("rule", "subject", "because"));
                 String rule = required(fields.get(), "rule", one);
                 String because = required(fields.get(), "because", one);
                 String subject = text(fields.get(), "subject", one);
@@ -865,6 +855,13 @@ public final class InspectionReader {
             mistakes.add(new Mistake(file, node.line(), node.column(), place.path(), what, expected, nearest));
         }
 
+        /** Says that a key is missing, unless a misspelt one stands for it. */
+        private void missing(Node.Fields fields, Place place, String key, String what, String expected) {
+            if (!meant.contains(place.to(key).path())) {
+                wrong(fields, place, what, expected, "");
+            }
+        }
+
         private boolean isBlank(Node node) {
             return node instanceof Node.Scalar scalar && scalar.isBlank();
         }
@@ -878,7 +875,14 @@ public final class InspectionReader {
             if (node instanceof Node.Fields fields) {
                 return Optional.of(fields);
             }
-            wrong(node, place, "found " + node.shape(), expected, "");
+            boolean isColonStuck =
+                    node instanceof Node.Scalar scalar && scalar.text().indexOf(':') > 0;
+            wrong(
+                    node,
+                    place,
+                    "found " + node.shape(),
+                    isColonStuck ? "a space after the colon, where a key and its value are meant" : expected,
+                    "");
             return Optional.empty();
         }
 
@@ -926,7 +930,7 @@ public final class InspectionReader {
 
         private String required(Node.Fields fields, String key, Place place) {
             if (isBlank(fields, key)) {
-                wrong(fields, place, "\"" + key + "\" is missing", key + ":", "");
+                missing(fields, place, key, "\"" + key + "\" is missing", key + ":");
             }
             return text(fields, key, place);
         }
@@ -1026,19 +1030,14 @@ public final class InspectionReader {
             return false;
         }
 
-        private Collection<String> withQuestions(Collection<String> some, Collection<String> more) {
-            Set<String> all = new LinkedHashSet<>(some);
-            all.addAll(more);
-            return all;
-        }
-
         /** Names every key that has no meaning in a place. */
-        private void close(Node.Fields fields, Place place, Collection<String> known, String heading) {
+        private void close(Node.Fields fields, Place place, Collection<String> known) {
             for (Node.Field field : fields.all().values()) {
                 if (known.contains(field.key())) {
                     continue;
                 }
                 Optional<String> nearest = Nearest.to(Words.hyphened(Values.word(field.key())), known);
+                nearest.ifPresent(key -> meant.add(place.to(key).path()));
                 List<String> places = nearest.isPresent() ? List.of() : layout.placesOf(field.key());
                 boolean reckoned = layout.vocabulary.items().stream()
                         .anyMatch(item -> item.isReckoned()
@@ -1050,7 +1049,7 @@ public final class InspectionReader {
                         file,
                         field.line(),
                         field.column(),
-                        place == TOP ? "" : place.path(),
+                        place.path(),
                         "\"" + Node.shortened(field.key()) + "\" is no key here"
                                 + (reckoned && places.isEmpty() ? "; it is worked out and not asked" : ""),
                         expected,

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,11 +37,22 @@ final class Layout {
     final Map<String, Map<String, Question>> groups = new LinkedHashMap<>();
     final Map<String, Equipment> equipment = new LinkedHashMap<>();
 
+    /** The keys of the site, of a unit, and of what a unit has as left. */
+    final Set<String> siteKeys = new LinkedHashSet<>(List.of("id", "name"));
+
+    final Set<String> unitKeys = new LinkedHashSet<>(List.of("id", "name"));
+    final Set<String> leftKeys = new LinkedHashSet<>(List.of("at"));
+
     /** A counted kind with its questions, by its plural. */
     static final class Equipment {
         final Kind kind;
         final Map<String, Question> questions = new LinkedHashMap<>();
         final Map<String, FixedSet> sets = new LinkedHashMap<>();
+
+        /** The keys of one of them, and of what it has as left. */
+        final Set<String> keys = new LinkedHashSet<>(List.of("tag", "present"));
+
+        final Set<String> leftKeys = new LinkedHashSet<>(List.of("at"));
 
         private Equipment(Kind kind) {
             this.kind = kind;
@@ -52,6 +64,7 @@ final class Layout {
         final Kind kind;
         final Map<String, Object> members = new LinkedHashMap<>();
         final Map<String, Question> questions = new LinkedHashMap<>();
+        final Set<String> keys = new LinkedHashSet<>(List.of("at"));
 
         private FixedSet(Kind kind) {
             this.kind = kind;
@@ -63,11 +76,24 @@ final class Layout {
         final ItemType item;
         final List<Part> parts = new ArrayList<>();
 
+        /** The keys of an answer that is a group. */
+        final Set<String> keys = new LinkedHashSet<>();
+
+        /** What a group of several parts must be, in words. */
+        final String wanted;
+
         private Question(ItemType item) {
             this.item = item;
             for (Component component : item.values()) {
                 parts.add(new Part(item, component));
             }
+            if (parts.size() == 1) {
+                keys.add("value");
+            } else {
+                parts.forEach(part -> keys.add(part.key));
+            }
+            wanted = parts.size() == 1 ? "" : "a group with the keys " + String.join(", ", keys);
+            keys.addAll(List.of("unread", "note", "photos", "at"));
         }
 
         String key() {
@@ -162,6 +188,21 @@ final class Layout {
             if (!item.isReckoned()) {
                 place(item, sets);
             }
+        }
+        siteKeys.addAll(site.keySet());
+        unitKeys.addAll(groups.keySet());
+        unitKeys.addAll(equipment.keySet());
+        unitKeys.add(AS_LEFT);
+        unitKeys.add("disputed");
+        leftKeys.addAll(groups.keySet());
+        leftKeys.addAll(equipment.keySet());
+        for (Equipment own : equipment.values()) {
+            for (Set<String> keys : List.of(own.keys, own.leftKeys)) {
+                keys.addAll(own.questions.keySet());
+                keys.addAll(own.sets.keySet());
+            }
+            own.keys.add(AS_LEFT);
+            own.sets.values().forEach(set -> set.keys.addAll(set.questions.keySet()));
         }
     }
 

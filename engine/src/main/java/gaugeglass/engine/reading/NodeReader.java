@@ -96,7 +96,7 @@ public final class NodeReader {
                                 text,
                                 i,
                                 "a control character (code " + (int) c + ") stands here",
-                                "text; in JSON, or in YAML between double quotes, it can be written with a backslash");
+                                "none; where one is meant it is written with a backslash, between double quotes");
             }
             if (c == '\u00A0' || c == '\u2007' || c == '\u202F') {
                 if (changed == null) {

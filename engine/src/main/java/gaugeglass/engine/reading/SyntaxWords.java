@@ -9,6 +9,8 @@ record SyntaxWords(int line, int column, String what, String expected) {
     private static final String INDENTATION =
             "the keys of one group in the same column, and what belongs to a key further in";
 
+    private static final String A_KEY = "a key, a colon and a space";
+
     static SyntaxWords yaml(MarkedYAMLException e, String text) {
         Mark problemMark = e.getProblemMark();
         Mark contextMark = e.getContextMark();
@@ -17,7 +19,7 @@ record SyntaxWords(int line, int column, String what, String expected) {
         if (problemMark == null) {
             return new SyntaxWords(0, 0, "this is not YAML: " + firstLine(e.getMessage()), "");
         }
-        String line = lineAt(text, problemMark);
+        String line = line(text, problemMark.getLine());
         if (isTabIndented(line) || problem.contains("(TAB)")) {
             return at(problemMark, "a tab indents this line; use spaces", "");
         }
@@ -25,9 +27,19 @@ record SyntaxWords(int line, int column, String what, String expected) {
             return at(contextMark, "a quote opens here and is not closed", "the same quote at the end of the value");
         }
         if (problem.contains("could not find expected ':'") && contextMark != null) {
-            return at(contextMark, "there is no colon followed by a space on this line", "a key, a colon and a space");
+            return at(contextMark, "there is no colon followed by a space on this line", A_KEY);
+        }
+        if (line.stripLeading().startsWith(":")) {
+            return at(problemMark, "there is no key before the colon", "one word and a colon");
         }
         if (problem.contains("mapping values are not allowed")) {
+            // A line without a colon is taken together with the next, where the parser then stumbles.
+            int before = problemMark.getLine() - 1;
+            String previous = before < 0 ? "" : line(text, before);
+            if (isFirstColon(line, problemMark.getColumn()) && isPlainText(previous)) {
+                int column = previous.length() - previous.stripLeading().length() + 1;
+                return new SyntaxWords(before + 1, column, "there is no colon followed by a space on this line", A_KEY);
+            }
             return isFirstColon(line, problemMark.getColumn())
                     ? at(problemMark, "this line is indented further than its neighbours", INDENTATION)
                     : at(
@@ -60,7 +72,7 @@ record SyntaxWords(int line, int column, String what, String expected) {
 
     /** What the JSON parser said, without its advice for programmers. */
     static String json(String message) {
-        String text = firstLine(message);
+        String text = message == null ? "" : message;
         if (text.contains("'\u201C'") || text.contains("'\u201D'")) {
             return "a curly quote stands where a straight one belongs";
         }
@@ -82,7 +94,7 @@ record SyntaxWords(int line, int column, String what, String expected) {
         if (text.contains("']'")) {
             return "a comma too many before a closing bracket";
         }
-        return text;
+        return firstLine(message);
     }
 
     static String firstLine(String text) {
@@ -97,9 +109,10 @@ record SyntaxWords(int line, int column, String what, String expected) {
         return new SyntaxWords(mark.getLine() + 1, mark.getColumn() + 1, what, expected);
     }
 
-    private static String lineAt(String text, Mark mark) {
+    /** One line, counted from 0. */
+    private static String line(String text, int number) {
         int start = 0;
-        for (int line = 0; line < mark.getLine(); line++) {
+        for (int line = 0; line < number; line++) {
             int end = text.indexOf('\n', start);
             if (end < 0) {
                 break;
@@ -121,6 +134,15 @@ record SyntaxWords(int line, int column, String what, String expected) {
             }
         }
         return false;
+    }
+
+    private static boolean isPlainText(String line) {
+        String text = line.strip();
+        return !text.isEmpty()
+                && !text.startsWith("#")
+                && !text.startsWith("-")
+                && !text.endsWith(":")
+                && !text.contains(": ");
     }
 
     private static boolean isFirstColon(String line, int column) {
