@@ -43,6 +43,22 @@ public record Inspection(
         remarks = List.copyOf(remarks);
     }
 
+    /** A visit without earlier findings, made by a program; the answers about the site are the first unit's. */
+    public static Inspection of(String siteId, String siteName, LocalDate date, List<Visited> units) {
+        List<Answer> site = units.isEmpty()
+                ? List.of()
+                : units.get(0).observations().answers().stream()
+                        .filter(answer -> answer.item()
+                                .kind()
+                                .equals(units.get(0)
+                                        .observations()
+                                        .vocabulary()
+                                        .site()
+                                        .id()))
+                        .toList();
+        return new Inspection("", FORMAT, siteId, siteName, site, date, "", "", "", units, List.of(), List.of());
+    }
+
     /**
      * One unit that was visited.
      *

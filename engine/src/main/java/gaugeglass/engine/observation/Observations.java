@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -92,6 +93,22 @@ public final class Observations {
             }
         }
         return false;
+    }
+
+    /** Equal to what holds the same answers, rosters and disputes of one unit, in one vocabulary, in any order of answers. */
+    @Override
+    public boolean equals(Object object) {
+        return object instanceof Observations other
+                && vocabulary == other.vocabulary
+                && unit.equals(other.unit)
+                && answers.equals(other.answers)
+                && rosters.equals(other.rosters)
+                && disputes.equals(other.disputes);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(unit, answers, rosters);
     }
 
     /** A builder that holds everything in this. */

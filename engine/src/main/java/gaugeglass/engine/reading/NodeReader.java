@@ -98,7 +98,7 @@ public final class NodeReader {
                                 "a control character (code " + (int) c + ") stands here",
                                 "none; where one is meant it is written with a backslash, between double quotes");
             }
-            if (c == '\u00A0' || c == '\u2007' || c == '\u202F') {
+            if (isOddSpace(c)) {
                 if (changed == null) {
                     changed = new StringBuilder(text);
                 }
@@ -106,6 +106,11 @@ public final class NodeReader {
             }
         }
         return changed == null ? text.substring(start) : changed.substring(start);
+    }
+
+    /** Whether it is a space that does not break a line. */
+    static boolean isOddSpace(int c) {
+        return c == '\u00A0' || c == '\u2007' || c == '\u202F';
     }
 
     private Mistakes at(String text, int index, String what, String expected) {
@@ -328,7 +333,7 @@ public final class NodeReader {
                 "straight quotes around the whole value");
     }
 
-    private static boolean isCurly(char c) {
+    static boolean isCurly(char c) {
         return c == '\u201C' || c == '\u201D' || c == '\u201E' || c == '\u2018' || c == '\u2019' || c == '\u201A';
     }
 
