@@ -27,6 +27,22 @@ public enum Dimension {
     MASS("weight", "lb, oz or kg", false),
     MASS_FLOW("weight per time", "lb/h or kg/h", true),
     VOLUME_FLOW("flow", "gal/h, gpm, ft3/h or L/min", true),
+    VELOCITY("speed", "ft/s, ft/min or m/s", false),
+    HEAT("heat", "Btu, therm, kWh or MJ", false),
+    /** Heat taken up or given off by a weight of something, as in boiling. */
+    HEAT_BY_WEIGHT("heat by weight", "Btu/lb or kJ/kg", false),
+    /** What a fuel sold by volume gives when it is burnt. */
+    HEAT_BY_VOLUME("heat by volume", "Btu/ft3, Btu/gal or MJ/m3", false),
+    /** What a length of something gives off. */
+    POWER_BY_LENGTH("heat rate by length", "Btu/h ft or W/m", true),
+    VOLUME_BY_WEIGHT("volume by weight", "ft3/lb or m3/kg", false),
+    /** How much of something is dissolved in water. */
+    WEIGHT_BY_VOLUME("weight by volume", "gr/gal, mg/L or lb/gal", false),
+    /** How often something happens. */
+    FREQUENCY("how often", "per h or per d", false),
+    /** How cold a stretch of time was: degrees short of a base temperature, day by day, added up. */
+    DEGREE_DAYS("degree days", "F-days or C-days", false),
+    VOLUME_BY_DEGREE_DAY("volume by degree day", "gal/F-day or L/C-day", false),
     RATIO("ratio", "%, ppm or times", true);
 
     private final String words;

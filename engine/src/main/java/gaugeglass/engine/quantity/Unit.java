@@ -172,6 +172,94 @@ public enum Unit {
             Rational.of(1, 60_000),
             "l/min l/minute lpm litres/min litres/minute liters/min liters/minute"),
     CUBIC_METRE_PER_HOUR(Dimension.VOLUME_FLOW, "m3/h", Rational.of(1, 3600), "m3/h m3/hr m3/hour"),
+    GALLON_PER_DAY(
+            Dimension.VOLUME_FLOW,
+            "gal/d",
+            Size.GALLON.dividedBy(Rational.of(86_400)),
+            "gal/d gal/day gals/day gallons/day gpd"),
+
+    FOOT_PER_SECOND(Dimension.VELOCITY, "ft/s", Size.FOOT, "ft/s ft/sec ft/second fps feet/s feet/sec feet/second"),
+    FOOT_PER_MINUTE(
+            Dimension.VELOCITY,
+            "ft/min",
+            Size.FOOT.dividedBy(Rational.of(60)),
+            "ft/min ft/minute fpm feet/min feet/minute"),
+    METRE_PER_SECOND(
+            Dimension.VELOCITY, "m/s", Rational.ONE, "m/s m/sec metres/second meters/second metres/s meters/s"),
+
+    BTU(Dimension.HEAT, "Btu", Size.BTU, "btu btus"),
+    /** A hundred thousand Btu of the International Table; that of US gas bills is smaller by 0.02 %. */
+    THERM(Dimension.HEAT, "therm", Size.BTU.times(Rational.of(100_000)), "therm therms"),
+    MEGAJOULE(Dimension.HEAT, "MJ", Rational.of(1_000_000), "mj megajoule megajoules"),
+    KILOWATT_HOUR(Dimension.HEAT, "kWh", Rational.of(3_600_000), "kwh kwhr kwhrs kilowatthour kilowatthours"),
+
+    BTU_PER_POUND(
+            Dimension.HEAT_BY_WEIGHT,
+            "Btu/lb",
+            Size.BTU.dividedBy(Size.POUND),
+            "btu/lb btu/lbs btus/lb btu/lbm btu/pound"),
+    KILOJOULE_PER_KILOGRAM(Dimension.HEAT_BY_WEIGHT, "kJ/kg", Rational.of(1000), "kj/kg"),
+
+    BTU_PER_CUBIC_FOOT(
+            Dimension.HEAT_BY_VOLUME,
+            "Btu/ft3",
+            Size.BTU.dividedBy(Size.CUBIC_FOOT),
+            "btu/ft3 btus/ft3 btu/cuft btu/cubicft btu/cubicfoot btu/scf btu/cf"),
+    BTU_PER_GALLON(
+            Dimension.HEAT_BY_VOLUME,
+            "Btu/gal",
+            Size.BTU.dividedBy(Size.GALLON),
+            "btu/gal btus/gal btu/gals btu/gallon btu/usgal"),
+    MEGAJOULE_PER_CUBIC_METRE(Dimension.HEAT_BY_VOLUME, "MJ/m3", Rational.of(1_000_000), "mj/m3"),
+
+    BTU_PER_HOUR_FOOT(
+            Dimension.POWER_BY_LENGTH,
+            "Btu/h ft",
+            Size.BTU_PER_HOUR.dividedBy(Size.FOOT),
+            "btu/hft btu/hrft btuhft btuh/ft btu/h/ft btu/hr/ft btuhr/ft"),
+    WATT_PER_METRE(Dimension.POWER_BY_LENGTH, "W/m", Rational.ONE, "w/m watts/m watts/metre watts/meter"),
+
+    CUBIC_FOOT_PER_POUND(
+            Dimension.VOLUME_BY_WEIGHT,
+            "ft3/lb",
+            Size.CUBIC_FOOT.dividedBy(Size.POUND),
+            "ft3/lb cuft/lb ft3/lbm cubicft/lb cubicfeet/lb cubicfeet/pound"),
+    CUBIC_METRE_PER_KILOGRAM(Dimension.VOLUME_BY_WEIGHT, "m3/kg", Rational.ONE, "m3/kg"),
+
+    /** Water treatment's measure of hardness: 1/7000 lb in a US gallon, 17.118 mg/L. */
+    GRAIN_PER_GALLON(
+            Dimension.WEIGHT_BY_VOLUME,
+            "gr/gal",
+            Size.POUND.dividedBy(Rational.of(7000)).dividedBy(Size.GALLON),
+            "gr/gal gr/usgal grain/gal grains/gal grain/gallon grains/gallon gpg"),
+    MILLIGRAM_PER_LITRE(Dimension.WEIGHT_BY_VOLUME, "mg/L", Rational.of(1, 1000), "mg/l mg/litre mg/liter g/m3"),
+    POUND_PER_GALLON(
+            Dimension.WEIGHT_BY_VOLUME,
+            "lb/gal",
+            Size.POUND.dividedBy(Size.GALLON),
+            "lb/gal lbs/gal lb/gallon lbs/gallon pounds/gallon"),
+
+    PER_HOUR(Dimension.FREQUENCY, "per h", Rational.of(1, 3600), "perh perhr perhour times/h times/hr times/hour"),
+    PER_DAY(Dimension.FREQUENCY, "per d", Rational.of(1, 86_400), "perd perday times/d times/day"),
+
+    FAHRENHEIT_DAY(
+            Dimension.DEGREE_DAYS,
+            "F-days",
+            Rational.of(5 * 86_400, 9),
+            "fdays fday degreedays degreeday degfdays degfday fdegreedays dd hdd"),
+    CELSIUS_DAY(
+            Dimension.DEGREE_DAYS, "C-days", Rational.of(86_400), "cdays cday degcdays degcday cdegreedays kdays kday"),
+
+    GALLON_PER_FAHRENHEIT_DAY(
+            Dimension.VOLUME_BY_DEGREE_DAY,
+            "gal/F-day",
+            Size.GALLON.dividedBy(Rational.of(5 * 86_400, 9)),
+            "gal/fday gal/degreeday gal/dd gal/hdd gallons/degreeday"),
+    LITRE_PER_CELSIUS_DAY(
+            Dimension.VOLUME_BY_DEGREE_DAY,
+            "L/C-day",
+            Rational.of(1, 86_400_000),
+            "l/cday l/kday litres/cday liters/cday"),
 
     PERCENT(Dimension.RATIO, "%", Rational.of(1, 100), "% percent pct"),
     PARTS_PER_MILLION(Dimension.RATIO, "ppm", Rational.of(1, 1_000_000), "ppm ppmv parts/million"),
@@ -322,8 +410,8 @@ public enum Unit {
         static final Rational INCH_OF_MERCURY =
                 Rational.of(135_951, 10).times(GRAVITY).times(INCH);
         static final Rational HOUR = Rational.of(3600);
-        static final Rational BTU_PER_HOUR =
-                Rational.of(105_505_585_262L, 100_000_000L).dividedBy(HOUR);
+        static final Rational BTU = Rational.of(105_505_585_262L, 100_000_000L);
+        static final Rational BTU_PER_HOUR = BTU.dividedBy(HOUR);
 
         private Size() {}
     }

@@ -58,6 +58,18 @@ class PublishedFiguresTest {
         "TEMPERATURE,       -40 F,         -40,          CELSIUS,             exact",
         "TEMPERATURE,       0 C,           273.15,       KELVIN,              exact",
         "TEMPERATURE_DIFFERENCE, 10 C,     18,           FAHRENHEIT_DEGREE,   exact",
+        "VELOCITY,          1 ft/min,      0.00508,      METRE_PER_SECOND,    exact; NIST SP 811",
+        "HEAT,              1 kWh,         3412.14,      BTU,                 ratio",
+        "HEAT,              1 therm,       105.5056,     MEGAJOULE,           NIST SP 811 (EC therm)",
+        "HEAT_BY_WEIGHT,    1 Btu/lb,      2.326,        KILOJOULE_PER_KILOGRAM, exact; NIST SP 811",
+        "HEAT_BY_VOLUME,    1 Btu/ft3,     0.03725895,   MEGAJOULE_PER_CUBIC_METRE, NIST SP 811",
+        "POWER_BY_LENGTH,   1 Btu/h ft,    0.9615,       WATT_PER_METRE,      ratio",
+        "VOLUME_BY_WEIGHT,  1 ft3/lb,      0.06242796,   CUBIC_METRE_PER_KILOGRAM, NIST SP 811",
+        "WEIGHT_BY_VOLUME,  1 gr/gal,      17.11806,     MILLIGRAM_PER_LITRE, NIST SP 811",
+        "WEIGHT_BY_VOLUME,  1 lb/gal,      119826.4,     MILLIGRAM_PER_LITRE, NIST SP 811",
+        "FREQUENCY,         1 per hour,    24,           PER_DAY,             exact",
+        "DEGREE_DAYS,       5000 C-days,   9000,         FAHRENHEIT_DAY,      exact",
+        "VOLUME_BY_DEGREE_DAY, 1 gal/F-day, 6.8137,      LITRE_PER_CELSIUS_DAY, ratio",
         "RATIO,             0.405 %,       4050,         PARTS_PER_MILLION,   exact",
     })
     void everything_else(Dimension dimension, String written, BigDecimal printed, Unit unit, String source) {
