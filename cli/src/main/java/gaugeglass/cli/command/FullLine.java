@@ -1,0 +1,337 @@
+package gaugeglass.cli.command;
+
+import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.text.Nearest;
+import gaugeglass.engine.text.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * The whole of the command line: every command and option, their help, and what to say of a wrong one.
+ *
+ * <p>The commands are described by calls and not by annotations, whose reading costs more than all else here.
+ */
+final class FullLine {
+    private static final String INPUTS =
+            "Inspection files (.yaml, .yml, .json), files with one inspection as JSON on each"
+                    + " line (.jsonl), folders with everything in them, or - for standard input.";
+
+    private final Shell shell;
+
+    private FullLine(Shell shell) {
+        this.shell = shell;
+    }
+
+    static int run(String[] args, Shell shell) {
+        return new FullLine(shell).run(args);
+    }
+
+    private int run(String[] args) {
+        CommandLine line = line(shell.screen().width());
+        ParseResult top;
+        try {
+            top = line.parseArgs(args);
+        } catch (ParameterException e) {
+            return wrong(e.getCommandLine().getCommandSpec(), message(e));
+        }
+        ParseResult last = top;
+        while (last.hasSubcommand()) {
+            last = last.subcommand();
+        }
+        if (last.isUsageHelpRequested()) {
+            shell.print(usage(last.commandSpec()));
+            return done();
+        }
+        if (top.isVersionHelpRequested()) {
+            shell.print("gaugeglass " + shell.version() + "\n");
+            return done();
+        }
+        try {
+            return command(last);
+        } catch (Wrong wrong) {
+            return wrong(last.commandSpec(), wrong.getMessage());
+        }
+    }
+
+    private int command(ParseResult said) throws Wrong {
+        switch (said.commandSpec().name()) {
+            case "assess":
+                return AssessCommand.run(assess(said), shell);
+            case "check":
+                return CheckCommand.run(check(said), shell);
+            case "rulebook":
+                return done(RulebookCommand.run(rulebook(said), shell));
+            case "schema":
+                return schema(words(said));
+            default:
+                usage(said.commandSpec()).lines().forEach(shell::say);
+                return Code.WRONG_LINE;
+        }
+    }
+
+    private int done() {
+        return done(Code.JUDGED);
+    }
+
+    private int done(int code) {
+        return shell.flush() ? code : Code.FAULT;
+    }
+
+    // ---- what was said
+
+    /** Tells what is wrong with a value. */
+    private static final class Wrong extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        private Wrong(String message) {
+            super(message);
+        }
+    }
+
+    static AssessOptions assess(ParseResult said) throws Wrong {
+        String date = said.matchedOptionValue("--date", "");
+        return new AssessOptions(
+                inputs(said),
+                said.matchedOptionValue("--lines", false),
+                said.hasMatchedOption("--as") ? constant("--as", As.values(), value(said, "--as")) : As.TEXT,
+                said.hasMatchedOption("--fail-at")
+                        ? Optional.of(constant("--fail-at", Urgency.values(), value(said, "--fail-at")))
+                        : Optional.empty(),
+                said.hasMatchedOption("--date")
+                        ? Optional.of(QuickLine.date(date)
+                                .orElseThrow(() -> new Wrong("--date: \"" + date
+                                        + "\" is no date; expected year, month and day such as 2026-09-14")))
+                        : Optional.empty());
+    }
+
+    private static CheckOptions check(ParseResult said) throws Wrong {
+        return new CheckOptions(inputs(said), said.matchedOptionValue("--lines", false));
+    }
+
+    private static RulebookCommand.Options rulebook(ParseResult said) throws Wrong {
+        As as = said.hasMatchedOption("--as") ? constant("--as", As.values(), value(said, "--as")) : As.TEXT;
+        boolean limits = said.matchedOptionValue("--limits", false);
+        boolean items = said.matchedOptionValue("--items", false);
+        List<String> ids = words(said);
+        if ((limits ? 1 : 0) + (items ? 1 : 0) + (ids.isEmpty() ? 0 : 1) > 1) {
+            throw new Wrong("an id, --limits and --items each ask for something else; expected one of them");
+        }
+        return new RulebookCommand.Options(ids, limits, items, as);
+    }
+
+    private static String value(ParseResult said, String option) {
+        return said.matchedOptionValue(option, "");
+    }
+
+    private static <E extends Enum<E>> E constant(String option, E[] all, String word) throws Wrong {
+        Optional<E> one = QuickLine.constant(all, word);
+        if (one.isPresent()) {
+            return one.get();
+        }
+        List<String> words = new ArrayList<>();
+        for (E each : all) {
+            words.add(Words.of(each));
+        }
+        throw new Wrong(option + ": \"" + word + "\" is not known; expected one of " + String.join(", ", words)
+                + meant(word, words));
+    }
+
+    private static String meant(String word, List<String> words) {
+        return Nearest.to(word, words)
+                .map(near -> "; did you mean \"" + near + "\"?")
+                .orElse("");
+    }
+
+    private static List<String> words(ParseResult said) {
+        return said.matchedPositionalValue(0, List.of());
+    }
+
+    private static List<String> inputs(ParseResult said) throws Wrong {
+        List<String> words = words(said);
+        if (words.isEmpty() || words.contains("")) {
+            throw new Wrong("no inspection is named; expected files, folders, or - for standard input");
+        }
+        return words;
+    }
+
+    private int schema(List<String> names) throws Wrong {
+        List<String> known = List.of("inspection", "assessment");
+        if (names.isEmpty()) {
+            throw new Wrong("no schema is named; expected one of " + String.join(", ", known));
+        }
+        String name = names.get(0);
+        if (!known.contains(name)) {
+            throw new Wrong(
+                    "\"" + name + "\" is no schema; expected one of " + String.join(", ", known) + meant(name, known));
+        }
+        shell.printJson(SchemaCommand.text(name, shell));
+        return done();
+    }
+
+    // ---- help, and what is wrong
+
+    private int wrong(CommandSpec command, String message) {
+        shell.say("gaugeglass: " + message);
+        String of = command.parent() == null ? "" : command.name() + " ";
+        shell.say("gaugeglass: for help: gaugeglass " + of + "--help");
+        return Code.WRONG_LINE;
+    }
+
+    private static String message(ParameterException e) {
+        CommandSpec command = e.getCommandLine().getCommandSpec();
+        if (e instanceof CommandLine.UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
+            String word = unmatched.getUnmatched().get(0);
+            if (word.startsWith("-")) {
+                List<String> known = new ArrayList<>();
+                command.options().forEach(option -> known.addAll(List.of(option.names())));
+                return "\"" + word + "\" is no option here; expected one of " + String.join(", ", known)
+                        + meant(word, known);
+            }
+            if (command.parent() == null) {
+                List<String> known = List.copyOf(command.subcommands().keySet());
+                return "\"" + word + "\" is no command; expected one of " + String.join(", ", known)
+                        + meant(word, known);
+            }
+            return "\"" + word + "\" is one word too many";
+        }
+        if (e instanceof CommandLine.MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
+            CommandLine.Model.ArgSpec lacking = missing.getMissing().get(0);
+            if (lacking instanceof OptionSpec option) {
+                return option.longestName() + " needs a value: " + option.paramLabel();
+            }
+        }
+        if (e instanceof CommandLine.OverwrittenOptionException) {
+            return "an option stands there twice; expected it once";
+        }
+        return String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+    }
+
+    private String usage(CommandSpec command) {
+        return command.commandLine().getUsageMessage(shell.screen().colour() ? Ansi.ON : Ansi.OFF);
+    }
+
+    /** All commands, for lines of a width. */
+    static CommandLine line(int width) {
+        CommandSpec top = command(
+                "gaugeglass",
+                "Judges seasonal start-up inspections of low-pressure steam heating boilers: may it be test-fired, may it be"
+                        + " left in service, what has to be put right, and what was not looked at.");
+        top.addOption(OptionSpec.builder("--version")
+                .versionHelp(true)
+                .type(boolean.class)
+                .description("Tell the version.")
+                .build());
+        top.usageMessage()
+                .footer(
+                        "",
+                        "Exit codes: 0 judged; 1 with --fail-at, see there; 2 wrong command line; 3 a file could not be used"
+                                + " (the others were); 4 a fault of the program.");
+
+        CommandSpec assess = command("assess", "Judge inspections and print what they come to, most urgent first.");
+        assess.addPositional(inputs());
+        assess.addOption(lines());
+        assess.addOption(as("Results as text, json (one JSON text) or jsonl (a line for each inspection)."));
+        assess.addOption(OptionSpec.builder("--fail-at")
+                .paramLabel("URGENCY")
+                .type(String.class)
+                .description("Exit with 1 when a finding this urgent or more stands, or when test firing or release is"
+                        + " forbidden or not known: stop, now, season, plan, watch.")
+                .build());
+        assess.addOption(OptionSpec.builder("--date")
+                .paramLabel("YYYY-MM-DD")
+                .type(String.class)
+                .description("Judge for this day instead of the day of the visit; needed where a file tells no day.")
+                .build());
+
+        CommandSpec check = command("check", "Read inspections and tell whether they can be used; judge nothing.");
+        check.addPositional(inputs());
+        check.addOption(lines());
+
+        CommandSpec rulebook = command("rulebook", "List what is checked, or explain one check in full.");
+        rulebook.addPositional(PositionalParamSpec.builder()
+                .index("0..*")
+                .arity("0..*")
+                .paramLabel("ID")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description("A check's id, such as a report shows it; or the beginning of some ids.")
+                .build());
+        rulebook.addOption(flag("--limits", "List the numbers that decide, and who set each."));
+        rulebook.addOption(flag("--items", "List what can be answered in an inspection."));
+        rulebook.addOption(as("Results as text, json or jsonl."));
+
+        CommandSpec schema = command("schema", "Print the JSON Schema of a kind of file.");
+        schema.addPositional(PositionalParamSpec.builder()
+                .index("0")
+                .arity("1")
+                .paramLabel("NAME")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description("inspection (what is read) or assessment (what is printed as JSON).")
+                .build());
+
+        Map<String, CommandSpec> commands = new LinkedHashMap<>();
+        for (CommandSpec command : List.of(assess, check, rulebook, schema)) {
+            commands.put(command.name(), command);
+        }
+        commands.forEach(top::addSubcommand);
+        CommandLine line = new CommandLine(top);
+        line.setExpandAtFiles(false);
+        line.setUsageHelpWidth(width);
+        line.setUsageHelpLongOptionsMaxWidth(28);
+        return line;
+    }
+
+    private static CommandSpec command(String name, String description) {
+        CommandSpec command = CommandSpec.create().name(name);
+        command.usageMessage().description(description).abbreviateSynopsis(name.equals("gaugeglass"));
+        command.addOption(OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .type(boolean.class)
+                .description("Show this help.")
+                .build());
+        return command;
+    }
+
+    private static PositionalParamSpec inputs() {
+        return PositionalParamSpec.builder()
+                .index("0..*")
+                .arity("1..*")
+                .paramLabel("FILE")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description(INPUTS)
+                .build();
+    }
+
+    private static OptionSpec lines() {
+        return flag("--lines", "Every FILE holds one inspection as JSON on each line, whatever it is called.");
+    }
+
+    private static OptionSpec flag(String name, String description) {
+        return OptionSpec.builder(name)
+                .type(boolean.class)
+                .description(description)
+                .build();
+    }
+
+    private static OptionSpec as(String description) {
+        return OptionSpec.builder("--as")
+                .paramLabel("FORM")
+                .type(String.class)
+                .description(description)
+                .build();
+    }
+}

@@ -1,0 +1,175 @@
+package gaugeglass.cli.command;
+
+import gaugeglass.cli.paper.Screen;
+import gaugeglass.engine.Rulebook;
+import gaugeglass.engine.book.Book;
+import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.text.Plain;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** What a command has around it: streams, a screen, and a rulebook that is loaded when it is asked for. */
+public final class Shell {
+    private final InputStream in;
+    private final OutputStream out;
+    private final OutputStream err;
+    private final Screen screen;
+    private final boolean debug;
+    private final String version;
+    private final int threads;
+    private final ClassLoader loader;
+    private Optional<StoredBook> stored = Optional.empty();
+    private boolean canWrite = true;
+
+    /**
+     * Puts a shell together.
+     *
+     * @param out takes results and nothing else
+     * @param err takes everything that is said beside them
+     * @param screen what text is laid out for
+     * @param debug whether a fault of the program shows where it happened
+     * @param version the program's
+     * @param threads how many to use where there is much to judge
+     * @param loader where the rulebook and all else is that the program brings with it
+     */
+    public Shell(
+            InputStream in,
+            OutputStream out,
+            OutputStream err,
+            Screen screen,
+            boolean debug,
+            String version,
+            int threads,
+            ClassLoader loader) {
+        this.in = in;
+        this.out = out;
+        this.err = err;
+        this.screen = screen;
+        this.debug = debug;
+        this.version = version;
+        this.threads = threads;
+        this.loader = loader;
+    }
+
+    InputStream in() {
+        return in;
+    }
+
+    Screen screen() {
+        return screen;
+    }
+
+    String version() {
+        return version;
+    }
+
+    int threads() {
+        return threads;
+    }
+
+    /** The rulebook with its judges, made ready anew by each call. */
+    Rulebook rulebook() {
+        return Rulebook.of(stored(), loader);
+    }
+
+    /** What can be observed; far sooner there than the judges. */
+    Vocabulary vocabulary() {
+        return stored().vocabulary();
+    }
+
+    /** What the rulebook says; far sooner there than the judges. */
+    Book book() {
+        return stored().book();
+    }
+
+    private StoredBook stored() {
+        if (stored.isEmpty()) {
+            stored = Optional.of(StoredBook.read(
+                    StoredBook.PATH,
+                    resource(StoredBook.PATH)
+                            .orElseThrow(() -> new IllegalStateException("there is no rulebook in this program")),
+                    loader));
+        }
+        return stored.get();
+    }
+
+    /** A text that the program brings with it; empty where it has none of that name. */
+    Optional<String> resource(String path) {
+        try (InputStream resource = loader.getResourceAsStream(path)) {
+            return resource == null
+                    ? Optional.empty()
+                    : Optional.of(new String(resource.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + path, e);
+        }
+    }
+
+    /** Prints results for people; the text has passed through {@link gaugeglass.cli.paper.Paper}. */
+    void print(String text) {
+        write(text.getBytes(screen.charset()));
+    }
+
+    /** Prints results for programs, always in UTF-8. */
+    void printJson(String text) {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void write(byte[] bytes) {
+        try {
+            if (canWrite) {
+                out.write(bytes);
+            }
+        } catch (IOException e) {
+            canWrite = false;
+        }
+    }
+
+    /** Passes on what was printed; false when it does not arrive. */
+    boolean flush() {
+        try {
+            out.flush();
+        } catch (IOException e) {
+            canWrite = false;
+        }
+        return canWrite;
+    }
+
+    /** Whether everything printed so far arrived, as far as is known. */
+    boolean canWrite() {
+        return canWrite;
+    }
+
+    /** Says one line beside the results. What it quotes of a user's is made harmless. */
+    void say(String words) {
+        try {
+            err.write((Plain.of(words) + "\n").getBytes(screen.charset()));
+            err.flush();
+        } catch (IOException e) {
+            // Nobody is left to be told.
+        }
+    }
+
+    /** Tells of a fault of the program. */
+    public void sayFault(String where, Throwable fault) {
+        String what = fault.getMessage() == null
+                ? ""
+                : ": " + fault.getMessage().lines().findFirst().orElse("");
+        say("gaugeglass: " + (where.isEmpty() ? "" : where + ": ")
+                + "this is a fault of the program, and it gives no verdict here: "
+                + fault.getClass().getSimpleName() + what);
+        if (debug) {
+            StringWriter trace = new StringWriter();
+            fault.printStackTrace(new PrintWriter(trace));
+            trace.toString().lines().forEach(line -> say(line.replace("\t", "    ")));
+        } else {
+            say("gaugeglass: with GAUGEGLASS_DEBUG=1 it shows where; please report that with the file");
+        }
+    }
+}

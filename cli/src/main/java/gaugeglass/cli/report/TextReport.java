@@ -1,0 +1,440 @@
+package gaugeglass.cli.report;
+
+import gaugeglass.cli.paper.Paper;
+import gaugeglass.cli.paper.Screen;
+import gaugeglass.cli.paper.Style;
+import gaugeglass.engine.Assessment;
+import gaugeglass.engine.Assessment.Cause;
+import gaugeglass.engine.Assessment.Finding;
+import gaugeglass.engine.Assessment.Gate;
+import gaugeglass.engine.Assessment.LimitUsed;
+import gaugeglass.engine.Assessment.Permit;
+import gaugeglass.engine.Assessment.Ref;
+import gaugeglass.engine.Assessment.Said;
+import gaugeglass.engine.Assessment.Standing;
+import gaugeglass.engine.Assessment.Wanting;
+import gaugeglass.engine.Assessment.Word;
+import gaugeglass.engine.Rulebook;
+import gaugeglass.engine.book.Basis;
+import gaugeglass.engine.book.Book;
+import gaugeglass.engine.book.Caution;
+import gaugeglass.engine.book.Remedy;
+import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.observation.Answer;
+import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.Inspection.Visited;
+import gaugeglass.engine.observation.State;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Assessments as a person reads them on a screen: may it be fired, what is wrong, what is not known. */
+public final class TextReport {
+    /** More open checks than this tell nothing that the missing answers below do not tell better. */
+    private static final int MOST_OPEN = 3;
+
+    /** As many questions as somebody will go back to the boiler for. */
+    private static final int MOST_WANTING = 6;
+
+    private static final int LABEL = 9;
+
+    private static final int PERMIT = 33;
+
+    private static final String DEFERS =
+            "The local code, the authority having jurisdiction, the boiler maker's instructions and the judgement of a"
+                    + " licensed person come before every line of this list.";
+
+    private final Book book;
+    private final Naming naming;
+    private final String unitLabel;
+    private final Screen screen;
+
+    public TextReport(Rulebook rulebook, Screen screen) {
+        this.book = rulebook.book();
+        this.naming = new Naming(rulebook.vocabulary(), book);
+        this.unitLabel = rulebook.vocabulary().unit().label();
+        this.screen = screen;
+    }
+
+    /**
+     * The report on one unit.
+     *
+     * @param inspection the visit it belongs to
+     * @param visited the unit
+     * @param assessment what it came to
+     */
+    public String of(Inspection inspection, Visited visited, Assessment assessment) {
+        return new Page(inspection, visited, assessment).write();
+    }
+
+    /** The text of one report in the making. */
+    private final class Page {
+        private final Paper paper = new Paper(screen);
+        private final Inspection inspection;
+        private final Visited visited;
+        private final Assessment assessment;
+        private final Set<String> cautioned = new HashSet<>();
+        private int number;
+
+        private Page(Inspection inspection, Visited visited, Assessment assessment) {
+            this.inspection = inspection;
+            this.visited = visited;
+            this.assessment = assessment;
+        }
+
+        private String write() {
+            head();
+            gates();
+            for (Urgency urgency : Urgency.values()) {
+                findings(urgency);
+            }
+            putRight();
+            causes();
+            notJudged();
+            notes();
+            closing();
+            return paper.toString();
+        }
+
+        private void head() {
+            String site = inspection.siteName().isEmpty()
+                    ? inspection.siteId()
+                    : inspection.siteName() + " (" + inspection.siteId() + ")";
+            String unit = assessment.unit().isEmpty()
+                    ? "no " + unitLabel + " is described in this file"
+                    : unitLabel + " " + assessment.unit() + (visited.name().isEmpty() ? "" : ", " + visited.name());
+            paper.line(site + " - " + unit, Style.STRONG);
+            String by = inspection.by().isEmpty() ? "" : " by " + inspection.by();
+            paper.line("Visit of " + inspection.date() + by + day(), Style.PLAIN);
+            if (!inspection.note().isEmpty()) {
+                paper.hanging("Note: ", inspection.note(), Style.PLAIN);
+            }
+        }
+
+        private String day() {
+            LocalDate judged = assessment.date();
+            return judged.equals(inspection.date()) ? "" : ", judged for " + judged;
+        }
+
+        // ---- the two gates
+
+        private void gates() {
+            paper.gap();
+            permit("Attended test firing", assessment.testFiring());
+            permit("Release to automatic operation", assessment.release());
+            paper.gap();
+            reasons("Test firing", assessment.testFiring(), List.of());
+            reasons("Release", assessment.release(), assessment.testFiring().against());
+            paper.line(DEFERS, Style.PLAIN);
+        }
+
+        private void permit(String what, Gate gate) {
+            String word =
+                    switch (gate.permit()) {
+                        case FORBIDDEN -> "FORBIDDEN";
+                        case NOT_KNOWN -> "NOT KNOWN";
+                        case NOTHING_FOUND_AGAINST -> "nothing found against it";
+                    };
+            Style style =
+                    switch (gate.permit()) {
+                        case FORBIDDEN -> Style.ALARM;
+                        case NOT_KNOWN -> Style.WARNING;
+                        case NOTHING_FOUND_AGAINST -> Style.STRONG;
+                    };
+            String lead = what + ":";
+            paper.hanging(lead + " ".repeat(PERMIT - lead.length()), word, style);
+        }
+
+        private void reasons(String what, Gate gate, List<Ref> told) {
+            if (gate.permit() == Permit.NOTHING_FOUND_AGAINST) {
+                return;
+            }
+            if (!gate.against().isEmpty()) {
+                boolean same = !told.isEmpty() && gate.against().containsAll(told);
+                List<Ref> own = new ArrayList<>(gate.against());
+                if (same) {
+                    own.removeAll(told);
+                }
+                if (same && own.isEmpty()) {
+                    paper.line(what + " is forbidden by the same.", Style.PLAIN);
+                } else {
+                    paper.line(what + " is forbidden by" + (same ? " the same, and by:" : ":"), Style.PLAIN);
+                    own.forEach(ref -> paper.hanging("  - ", naming.title(ref.rule(), ref.subject()), Style.PLAIN));
+                }
+            }
+            if (!gate.open().isEmpty()) {
+                int open = gate.open().size();
+                String answers = open == 1 ? "1 check" : open + " checks";
+                paper.line(
+                        gate.against().isEmpty()
+                                ? what + " is not known: " + answers + " that could forbid it "
+                                        + (open == 1 ? "lacks" : "lack") + " an answer. Not ruled out:"
+                                : "Besides, " + answers + " that could forbid it " + (open == 1 ? "lacks" : "lack")
+                                        + " an answer. Not ruled out:",
+                        Style.PLAIN);
+                int shown = open > MOST_OPEN + 1 ? MOST_OPEN : open;
+                for (Ref ref : gate.open().subList(0, shown)) {
+                    paper.hanging("  - ", naming.title(ref.rule(), ref.subject()), Style.PLAIN);
+                }
+                if (shown < open) {
+                    paper.hanging("  - ", "and " + (open - shown) + " more", Style.PLAIN);
+                }
+            }
+            paper.gap();
+        }
+
+        // ---- findings
+
+        private void findings(Urgency urgency) {
+            List<Finding> standing = new ArrayList<>();
+            for (Finding finding : assessment.findings()) {
+                if (finding.urgency() == urgency && finding.isStanding()) {
+                    standing.add(finding);
+                }
+            }
+            if (standing.isEmpty()) {
+                return;
+            }
+            heading(Urgencies.heading(urgency), Urgencies.style(urgency));
+            for (Finding finding : standing) {
+                title(finding);
+                if (finding.state() == Standing.ARISEN) {
+                    part("New", "It was not there at arrival; it came up during the visit.");
+                }
+                for (String seen : finding.seen()) {
+                    part("Seen", seen);
+                }
+                for (LimitUsed limit : finding.limits()) {
+                    part("Limit", limit(limit));
+                }
+                part("Why", finding.why());
+                part("Do", finding.action());
+                Remedy remedy = book.remedies().get(finding.remedy());
+                if (remedy != null) {
+                    part("Work", remedy.work());
+                }
+                for (String id : finding.cautions()) {
+                    caution(id);
+                }
+                dispute(finding);
+                part("Rule", finding.rule() + ", " + basis(finding.basis()));
+            }
+        }
+
+        private void heading(String words, Style style) {
+            paper.gap();
+            paper.line(words.toUpperCase(Locale.ROOT), style);
+        }
+
+        private void title(Finding finding) {
+            paper.gap();
+            number++;
+            String lead = (number < 10 ? " " : "") + number + ". ";
+            paper.hanging(lead, naming.title(finding.rule(), finding.subject()), Style.STRONG);
+        }
+
+        private void part(String label, String words) {
+            String lead = "    " + label + " ".repeat(Math.max(1, LABEL - label.length()));
+            paper.hanging(lead, words, Style.PLAIN);
+        }
+
+        private String limit(LimitUsed limit) {
+            return limit.value() + ": " + limit.meaning() + ". Set by " + limit.setBy()
+                    + (limit.layer().isEmpty() || limit.layer().equals(book.name()) ? "" : " (" + limit.layer() + ")")
+                    + ".";
+        }
+
+        private void caution(String id) {
+            Caution caution = book.cautions().get(id);
+            if (caution == null) {
+                return;
+            }
+            if (cautioned.add(id)) {
+                part("CAUTION", ended(caution.title()) + " " + caution.text());
+            } else {
+                part("CAUTION", ended(caution.title()) + " In full above.");
+            }
+        }
+
+        private void dispute(Finding finding) {
+            if (!finding.dispute().isEmpty()) {
+                part("Disputed", ended(finding.dispute()) + " It counts all the same.");
+            }
+        }
+
+        private void putRight() {
+            boolean first = true;
+            for (Finding finding : assessment.findings()) {
+                if (finding.isStanding()) {
+                    continue;
+                }
+                if (first) {
+                    heading("Put right on this visit", Style.STRONG);
+                    first = false;
+                }
+                title(finding);
+                part("Was", Urgencies.heading(finding.urgency()));
+                for (String seen : finding.seen()) {
+                    part("Found", seen);
+                }
+                for (Object fact : finding.retest()) {
+                    part("Retest", naming.told(fact));
+                }
+                dispute(finding);
+                part("Rule", finding.rule());
+            }
+        }
+
+        // ---- causes
+
+        private void causes() {
+            if (assessment.diagnoses().isEmpty()) {
+                return;
+            }
+            heading("Likely causes", Style.STRONG);
+            paper.line("Inferred from what was found; none of it was seen.", Style.PLAIN);
+            for (Cause cause : assessment.diagnoses()) {
+                paper.gap();
+                String about = diagnosed(cause);
+                paper.hanging("  * ", cause.cause() + (about.isEmpty() ? "" : " (" + about + ")"), Style.STRONG);
+                for (Said said : cause.points()) {
+                    part("For", said(cause, said));
+                }
+                for (Said said : cause.against()) {
+                    part("Against", said(cause, said));
+                }
+                if (!cause.settle().isEmpty()) {
+                    part("Settle", cause.settle());
+                }
+            }
+        }
+
+        private String diagnosed(Cause cause) {
+            return book.diagnoses().stream()
+                    .filter(diagnosis -> diagnosis.id().equals(cause.id()))
+                    .findFirst()
+                    .map(diagnosis -> naming.subject(diagnosis.about(), cause.subject()))
+                    .orElse(cause.subject());
+        }
+
+        private String said(Cause cause, Said said) {
+            boolean other = !said.subject().isEmpty() && !said.subject().equals(cause.subject());
+            return said.text()
+                    + (other ? " (" + naming.subject(book.card(said.rule()).about(), said.subject()) + ")" : "");
+        }
+
+        // ---- what is not known
+
+        private void notJudged() {
+            long open = assessment.count(Word.UNDETERMINED);
+            List<Wanting> wanting = assessment.wanting();
+            if (open == 0 && wanting.isEmpty()) {
+                return;
+            }
+            heading("Not judged", Style.WARNING);
+            long checks = assessment.outcomes().size();
+            paper.line(
+                    wanting.size() == 1
+                            ? "One answer is missing."
+                            : wanting.size() + " answers are missing, and "
+                                    + (open == 1 ? "1 check" : open + " checks") + " of " + checks
+                                    + " could not be made for want of them."
+                                    + " These would settle most"
+                                    + (wanting.get(0).holdsGate() ? ", those that hold a permit first:" : ":"),
+                    Style.PLAIN);
+            int shown = wanting.size() > MOST_WANTING + 1 ? MOST_WANTING : wanting.size();
+            for (Wanting one : wanting.subList(0, shown)) {
+                paper.gap();
+                String asked = naming.asked(one.answer());
+                paper.hanging(
+                        "  ? ",
+                        naming.question(one.answer()) + (asked.isEmpty() ? "" : " (" + asked + ")"),
+                        Style.PLAIN);
+                String reason = one.answer().reason();
+                int settles = one.settles().size();
+                paper.indented(
+                        4,
+                        (reason.isEmpty() ? "" : "Not known because: " + ended(reason) + " ")
+                                + (settles == 1 ? "1 check waits" : settles + " checks wait")
+                                + " for it" + (one.holdsGate() ? ", and a permit" : "")
+                                + ". In the file: " + naming.place(one.answer()));
+            }
+            if (shown < wanting.size()) {
+                paper.gap();
+                paper.hanging("  ? ", "and " + (wanting.size() - shown) + " more.", Style.PLAIN);
+            }
+        }
+
+        // ---- what else was written down
+
+        private void notes() {
+            boolean first = true;
+            for (Answer answer : visited.observations().answers()) {
+                boolean photos = !answer.photos().isEmpty();
+                if (answer.note().isEmpty() && !photos) {
+                    continue;
+                }
+                if (first) {
+                    heading("Written down beside the answers", Style.STRONG);
+                    first = false;
+                }
+                String left = answer.state() == State.AS_LEFT ? " (as left)" : "";
+                paper.hanging(
+                        "  - ",
+                        naming.place(answer) + left + ": " + answer.note()
+                                + (photos ? " [pictures: " + String.join(", ", answer.photos()) + "]" : ""),
+                        Style.PLAIN);
+            }
+            if (!inspection.remarks().isEmpty()) {
+                heading("How answers were read", Style.STRONG);
+                inspection.remarks().forEach(remark -> paper.hanging("  - ", remark.toString(), Style.PLAIN));
+            }
+        }
+
+        private void closing() {
+            paper.gap();
+            Tally tally = Tally.of(assessment);
+            List<String> parts = new ArrayList<>();
+            for (Urgency urgency : Urgency.values()) {
+                int count = tally.standing(urgency);
+                if (count > 0) {
+                    parts.add(count + " " + counted(urgency));
+                }
+            }
+            String found = parts.isEmpty() ? "Nothing found" : "Found: " + String.join(", ", parts);
+            String right = tally.putRight() == 0 ? "" : "; " + tally.putRight() + " put right";
+            paper.line(
+                    found + right + ". Checks: " + assessment.count(Word.IN_ORDER) + " in order, "
+                            + assessment.count(Word.UNDETERMINED) + " not judged, "
+                            + assessment.count(Word.NOT_APPLICABLE) + " do not apply.",
+                    Style.STRONG);
+        }
+
+        private String counted(Urgency urgency) {
+            return switch (urgency) {
+                case STOP -> "that forbid firing";
+                case NOW -> "to put right before leaving";
+                case SEASON -> "for this season";
+                case PLAN -> "to plan";
+                case WATCH -> "to watch";
+            };
+        }
+    }
+
+    private static String ended(String sentence) {
+        String text = sentence.strip();
+        return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
+    }
+
+    private static String basis(Basis basis) {
+        return switch (basis) {
+            case STANDARD -> "from a published standard";
+            case CALCULATED -> "follows from physics";
+            case PRACTICE -> "common practice";
+            case OURS -> "this rulebook's own choice";
+        };
+    }
+}

@@ -1,0 +1,90 @@
+package gaugeglass.cli.visit;
+
+import gaugeglass.engine.Assessment;
+import gaugeglass.engine.Rulebook;
+import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.Inspection.Visited;
+import gaugeglass.engine.observation.InspectionReader;
+import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.text.Mistake;
+import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads and judges inspections; used by any number of threads at once. */
+public final class Judge {
+    private final Rulebook rulebook;
+    private final InspectionReader reader;
+    private final Optional<LocalDate> date;
+
+    /**
+     * A judge.
+     *
+     * @param date the day for which to judge; empty for each visit's own
+     */
+    public Judge(Rulebook rulebook, Optional<LocalDate> date) {
+        this.rulebook = rulebook;
+        this.reader = new InspectionReader(rulebook.vocabulary());
+        this.date = date;
+    }
+
+    /** Reads and judges one inspection; whatever goes wrong is in the result. */
+    public Judged judge(Task task) {
+        try {
+            Inspection inspection = read(reader, task, date);
+            LocalDate day = date.orElse(inspection.date());
+            List<Judged.Unit> units = new ArrayList<>();
+            for (Visited visited : visited(rulebook.vocabulary(), inspection)) {
+                Assessment assessment = rulebook.assess(visited.observations(), day);
+                units.add(new Judged.Unit(visited, assessment));
+            }
+            return new Judged.Visit(task.name(), inspection, day, units);
+        } catch (Mistakes e) {
+            return new Judged.Unusable(task.name(), placed(task, e));
+        } catch (RuntimeException | StackOverflowError e) {
+            return new Judged.Fault(task.name(), e);
+        }
+    }
+
+    /**
+     * Reads one inspection.
+     *
+     * @throws Mistakes when it cannot be used; their lines are counted from the top of the text alone
+     */
+    static Inspection read(InspectionReader reader, Task task, Optional<LocalDate> date) {
+        String text = task.text().read();
+        return date.isPresent() ? reader.read(task.name(), text, date.get()) : reader.read(task.name(), text);
+    }
+
+    /** Reads only. */
+    public static Judged check(InspectionReader reader, Task task) {
+        try {
+            Inspection inspection = read(reader, task, Optional.empty());
+            return new Judged.Visit(task.name(), inspection, inspection.date(), List.of());
+        } catch (Mistakes e) {
+            return new Judged.Unusable(task.name(), placed(task, e));
+        } catch (RuntimeException | StackOverflowError e) {
+            return new Judged.Fault(task.name(), e);
+        }
+    }
+
+    private static List<Mistake> placed(Task task, Mistakes mistakes) {
+        return mistakes.all().stream().map(task::placed).toList();
+    }
+
+    /**
+     * The units of an inspection. Where none is described, one that nothing is known of: what was seen of the site may
+     * forbid firing all the same, and an empty list would read as if there were nothing to say.
+     */
+    private static List<Visited> visited(Vocabulary vocabulary, Inspection inspection) {
+        if (!inspection.units().isEmpty()) {
+            return inspection.units();
+        }
+        Observations.Builder nothing = Observations.of(vocabulary, "");
+        inspection.site().forEach(nothing::put);
+        return List.of(new Visited("", nothing.build()));
+    }
+}

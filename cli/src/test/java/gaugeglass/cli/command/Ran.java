@@ -1,0 +1,42 @@
+package gaugeglass.cli.command;
+
+import gaugeglass.cli.paper.Screen;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+
+/** One command run inside the test, with everything it said. */
+record Ran(int code, String out, String err) {
+    private static final Screen PLAIN = new Screen(80, StandardCharsets.US_ASCII, false);
+
+    static Ran of(String... args) {
+        return on(PLAIN, "", args);
+    }
+
+    static Ran withInput(String input, String... args) {
+        return on(PLAIN, input, args);
+    }
+
+    static Ran on(Screen screen, String input, String... args) {
+        return on(screen, input.getBytes(StandardCharsets.UTF_8), 2, args);
+    }
+
+    static Ran on(Screen screen, byte[] input, int threads, String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        Shell shell = new Shell(
+                new ByteArrayInputStream(input),
+                out,
+                err,
+                screen,
+                false,
+                "of the test",
+                threads,
+                Ran.class.getClassLoader());
+        int code = Commands.run(args, shell);
+        boolean json = out.size() > 0 && "{[".indexOf(out.toByteArray()[0]) >= 0;
+        Charset charset = json ? StandardCharsets.UTF_8 : screen.charset();
+        return new Ran(code, out.toString(charset), err.toString(screen.charset()));
+    }
+}
