@@ -48,7 +48,7 @@ public final class InspectionReader {
     /** Longer ids and tags would not fit a report. */
     private static final int LONGEST_NAME = 60;
 
-    private static final List<String> URGENCIES = List.of("stop", "now", "season", "plan", "watch");
+    static final List<String> URGENCIES = List.of("stop", "now", "season", "plan", "watch");
 
     private final Layout layout;
 

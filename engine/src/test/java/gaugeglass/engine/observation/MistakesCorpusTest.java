@@ -22,7 +22,7 @@ import org.junit.jupiter.api.TestFactory;
  * <p>With {@code -Dregenerate=true} the messages are written anew; look at the difference before committing it.
  */
 class MistakesCorpusTest {
-    private static final Path FOLDER = Path.of("src/test/resources/mistakes");
+    static final Path FOLDER = Path.of("src/test/resources/mistakes");
     private static final InspectionReader READER = new InspectionReader(Bicycles.vocabulary());
 
     private static List<Path> spoiled() throws IOException {
