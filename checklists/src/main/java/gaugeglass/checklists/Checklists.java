@@ -132,6 +132,16 @@ public final class Checklists {
                 choices.put(word, words.text(word));
             });
         }
+        Map<String, String> events = new LinkedHashMap<>();
+        if (form.has("events")) {
+            Form keys = form.form("events");
+            keys.fields().all().keySet().forEach(letter -> {
+                if (letter.length() != 1) {
+                    keys.wrong(letter, "\"" + letter + "\" is no key", "one letter", "");
+                }
+                events.put(letter, keys.text(letter));
+            });
+        }
         List<AskWhen> askWhen = new ArrayList<>();
         if (form.has("ask-when")) {
             Form when = form.form("ask-when");
@@ -147,6 +157,8 @@ public final class Checklists {
                 ask,
                 form.text("look", item.map(ItemType::look).orElse("")),
                 choices,
+                form.word("take", Question.Take.class, Question.Take.TYPED),
+                events,
                 form.text("caution", ""),
                 askWhen,
                 form.file(),

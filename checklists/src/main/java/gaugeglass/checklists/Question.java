@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param ask the question, in trade words
  * @param look how to look; may be empty
  * @param choices what each choice word means, by word; may be empty
+ * @param take how the answer is taken where it is not simply typed
+ * @param events for {@link Take#EVENTS}, the word of an event by the key that marks it; empty otherwise
  * @param caution the id of a caution shown at this step; empty where there is none
  * @param askWhen all of these must hold, else it is not asked
  * @param file the file it stands in
@@ -28,12 +30,25 @@ public record Question(
         String ask,
         String look,
         Map<String, String> choices,
+        Take take,
+        Map<String, String> events,
         String caution,
         List<AskWhen> askWhen,
         String file,
         int line) {
 
+    /** How an answer is taken. */
+    public enum Take {
+        /** Typed, or chosen by its number. */
+        TYPED,
+        /** By keys pressed as things are heard, in order; the order makes the answer's word. */
+        EVENTS,
+        /** By readings typed one after another against time; the last one is the answer. */
+        READINGS
+    }
+
     public Question {
+        events = Collections.unmodifiableMap(new LinkedHashMap<>(events));
         choices = Collections.unmodifiableMap(new LinkedHashMap<>(choices));
         askWhen = List.copyOf(askWhen);
     }

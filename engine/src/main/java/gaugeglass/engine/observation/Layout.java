@@ -112,7 +112,7 @@ final class Layout {
         private @Nullable Quantity least;
         private @Nullable Quantity most;
 
-        private Part(ItemType item, Component component) {
+        Part(ItemType item, Component component) {
             this.item = item;
             this.component = component;
             this.key = Words.hyphened(component.name());

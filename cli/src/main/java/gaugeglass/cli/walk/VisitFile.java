@@ -1,0 +1,140 @@
+package gaugeglass.cli.walk;
+
+import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.InspectionReader;
+import gaugeglass.engine.observation.InspectionWriter;
+import gaugeglass.engine.reading.SourceText;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+
+/**
+ * The inspection file that a walk writes. Each save puts a whole new file in the place of the old one in a single step,
+ * and keeps the state before it, so that a walk killed at any moment leaves a file that can be read.
+ */
+final class VisitFile implements Closeable {
+    private final Path path;
+    private final InspectionReader reader;
+    private final InspectionWriter writer;
+    private final FileChannel lockChannel;
+    private final FileLock lock;
+
+    private VisitFile(Path path, Vocabulary vocabulary, FileChannel lockChannel, FileLock lock) {
+        this.path = path;
+        this.reader = new InspectionReader(vocabulary);
+        this.writer = new InspectionWriter(vocabulary);
+        this.lockChannel = lockChannel;
+        this.lock = lock;
+    }
+
+    /** Thrown when another walk holds the file. */
+    static final class InUse extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        InUse(Path path) {
+            super(path + " is being walked already; end the other walk first");
+        }
+    }
+
+    /**
+     * Takes a file for one walk. It need not exist yet.
+     *
+     * @throws InUse when another walk, in this process or another, holds it
+     * @throws IOException when its folder cannot be written to
+     */
+    static VisitFile open(Path path, Vocabulary vocabulary) throws IOException {
+        Path real = path.toAbsolutePath();
+        Path lockPath = real.resolveSibling("." + real.getFileName() + ".lock");
+        FileChannel channel = FileChannel.open(lockPath, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        try {
+            // The system lets go of the lock when the process dies, however it dies.
+            FileLock lock = channel.tryLock();
+            if (lock == null) {
+                channel.close();
+                throw new InUse(path);
+            }
+            return new VisitFile(real, vocabulary, channel, lock);
+        } catch (OverlappingFileLockException e) {
+            channel.close();
+            throw new InUse(path);
+        }
+    }
+
+    boolean exists() {
+        return Files.exists(path);
+    }
+
+    /**
+     * Reads the file.
+     *
+     * @param today the day of the visit where the file names none
+     * @throws gaugeglass.engine.text.Mistakes when it cannot be used
+     */
+    Inspection read(LocalDate today) {
+        return reader.read(path.getFileName().toString(), SourceText.read(path), today);
+    }
+
+    /** The file that holds the state before the last save. */
+    Path before() {
+        return path.resolveSibling(path.getFileName() + ".before");
+    }
+
+    Path path() {
+        return path;
+    }
+
+    /**
+     * Puts an inspection on disk; when this returns, it is there.
+     *
+     * @throws IOException when it could not be written; the file then still holds what it held
+     */
+    void save(Inspection inspection) throws IOException {
+        byte[] bytes = writer.write(inspection).getBytes(StandardCharsets.UTF_8);
+        Path next = path.resolveSibling("." + path.getFileName() + ".next");
+        write(next, bytes);
+        if (Files.exists(path)) {
+            Path kept = path.resolveSibling("." + path.getFileName() + ".kept");
+            Files.copy(path, kept, StandardCopyOption.REPLACE_EXISTING);
+            replace(kept, before());
+        }
+        replace(next, path);
+    }
+
+    private static void write(Path file, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(
+                file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
+            ByteBuffer buffer = ByteBuffer.wrap(bytes);
+            while (buffer.hasRemaining()) {
+                channel.write(buffer);
+            }
+            // Without this a power cut could leave the new name on an empty file.
+            channel.force(true);
+        }
+    }
+
+    private static void replace(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        lock.release();
+        // The lock's file stays: taking it away could let two walks hold two locks of one name.
+        lockChannel.close();
+    }
+}

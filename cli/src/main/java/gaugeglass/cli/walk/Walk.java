@@ -1,0 +1,675 @@
+package gaugeglass.cli.walk;
+
+import gaugeglass.checklists.Checklist;
+import gaugeglass.checklists.Interview;
+import gaugeglass.checklists.Interview.Status;
+import gaugeglass.checklists.Interview.Step;
+import gaugeglass.checklists.Question;
+import gaugeglass.checklists.Section;
+import gaugeglass.engine.Assessment;
+import gaugeglass.engine.Assessment.Finding;
+import gaugeglass.engine.Assessment.Gate;
+import gaugeglass.engine.Assessment.Permit;
+import gaugeglass.engine.Assessment.Ref;
+import gaugeglass.engine.Assessment.Wanting;
+import gaugeglass.engine.Assessment.Word;
+import gaugeglass.engine.Rulebook;
+import gaugeglass.engine.book.Card;
+import gaugeglass.engine.book.Caution;
+import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.observation.Answer;
+import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.observation.State;
+import gaugeglass.engine.observation.Subjects;
+import gaugeglass.engine.text.Words;
+import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Kind;
+import gaugeglass.engine.vocabulary.Stage;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Supplier;
+
+/**
+ * One walk through a checklist.
+ *
+ * <p>Nothing is kept but the inspection, and it is on disk before the next question is shown. The firing stage does not
+ * open while something stands against test firing, or is not known.
+ */
+final class Walk {
+    /** How a walk was left. */
+    enum End {
+        FINISHED,
+        BROKEN_OFF
+    }
+
+    private final Talk talk;
+    private final Rulebook rulebook;
+    private final Vocabulary vocabulary;
+    private final Why why;
+    private final VisitFile file;
+    private final Checklist checklist;
+    private final Optional<Inspection> last;
+    private final Supplier<String> clock;
+    private final int unit;
+    private final AskScreen screen;
+
+    private Inspection inspection;
+    private Assessment assessment;
+    private Interview interview;
+
+    /** What was shown already, so that a finding is said when it becomes certain and not again. */
+    private final Set<Ref> told = new HashSet<>();
+
+    /** Questions passed over in this walk; they come again at the end of their stage. */
+    private final Set<String> skipped = new HashSet<>();
+
+    private final Deque<Place> trail = new ArrayDeque<>();
+
+    private record Place(Section section, Question question, List<Object> keys) {}
+
+    /** Thrown by a person who wants to leave. */
+    private static final class Leave extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Leave() {
+            super("left", null, false, false);
+        }
+    }
+
+    Walk(
+            Talk talk,
+            Rulebook rulebook,
+            Why why,
+            VisitFile file,
+            Checklist checklist,
+            Inspection inspection,
+            int unit,
+            Optional<Inspection> last,
+            Supplier<String> clock) {
+        this.talk = talk;
+        this.rulebook = rulebook;
+        this.vocabulary = rulebook.vocabulary();
+        this.why = why;
+        this.file = file;
+        this.checklist = checklist;
+        this.inspection = inspection;
+        this.unit = unit;
+        this.last = last;
+        this.clock = clock;
+        this.screen = new AskScreen(talk, rulebook.book());
+    }
+
+    /** Asks until nothing is open or the person leaves; the inspection is on disk either way. */
+    End run() {
+        judge();
+        assessment.findings().forEach(finding -> told.add(ref(finding)));
+        try {
+            while (true) {
+                Optional<Step> next = next();
+                if (next.isEmpty()) {
+                    if (!skipped.isEmpty()) {
+                        skipped.clear();
+                        continue;
+                    }
+                    finish();
+                    return End.FINISHED;
+                }
+                if (!next.get().section().stage().isBeforeFiring()
+                        && assessment.testFiring().permit() != Permit.NOTHING_FOUND_AGAINST) {
+                    barrier();
+                } else {
+                    ask(new Place(
+                            next.get().section(), next.get().question(), next.get().keys()));
+                }
+            }
+        } catch (Leave | Talk.Ended e) {
+            return End.BROKEN_OFF;
+        }
+    }
+
+    Inspection inspection() {
+        return inspection;
+    }
+
+    private Observations observations() {
+        return inspection.units().get(unit).observations();
+    }
+
+    private void judge() {
+        interview = Interview.of(checklist, observations());
+        assessment = rulebook.assess(interview.judged(), inspection.date());
+    }
+
+    private Optional<Step> next() {
+        return interview.steps().stream()
+                .filter(step -> step.status() == Status.OPEN && !skipped.contains(id(step.question(), step.keys())))
+                .findFirst();
+    }
+
+    private static String id(Question question, List<Object> keys) {
+        return question.gives() + " " + Subjects.of(keys);
+    }
+
+    private static Ref ref(Finding finding) {
+        return new Ref(finding.rule(), finding.subject());
+    }
+
+    // ---- asking
+
+    private void ask(Place place) {
+        head(place);
+        while (true) {
+            String typed = talk.line("> ").strip();
+            if (typed.isEmpty()) {
+                talk.say("Nothing was typed. Type an answer, s to skip, or ? for help.");
+                continue;
+            }
+            boolean freeText = place.question().item().stream()
+                    .flatMap(item -> item.values().stream())
+                    .anyMatch(part -> part.form() == gaugeglass.engine.vocabulary.Component.Form.TEXT);
+            Optional<Order> order = Order.of(typed, freeText);
+            if (order.isPresent()) {
+                if (obey(order.get(), place)) {
+                    return;
+                }
+                continue;
+            }
+            if (place.question().isCount() ? count(place, typed, State.AS_FOUND) : answer(place, typed, State.AS_FOUND)) {
+                trail.push(place);
+                return;
+            }
+        }
+    }
+
+    private void head(Place place) {
+        Section section = place.section();
+        int all = 0;
+        int done = 0;
+        for (Step step : interview.steps()) {
+            if (step.section().stage() == section.stage() && step.status() != Status.CLOSED) {
+                all++;
+                done += step.status() == Status.ANSWERED ? 1 : 0;
+            }
+        }
+        String about = about(place.question(), place.keys());
+        screen.head(section, about, done, all);
+        screen.question(place.question(), caution(place.question()));
+        List<Card> hanging = why.cards(place.question().gives());
+        if (!hanging.isEmpty()) {
+            talk.say("   Why: " + hanging.get(0).title()
+                    + (hanging.size() > 1 ? ", and " + (hanging.size() - 1) + " more that hang on it." : "."));
+        }
+        current(place).ifPresent(answer -> talk.say("   Answered: " + told(answer)));
+        remembered(place).ifPresent(answer -> talk.say("   Last visit: " + told(answer) + "  (type = for the same)"));
+        screen.choices(place.question());
+    }
+
+    private String about(Question question, List<Object> keys) {
+        if (keys.isEmpty()) {
+            return "";
+        }
+        Kind kind = vocabulary.counted(vocabulary.kind(question.kind()).orElseThrow());
+        return kind.label() + " " + Subjects.of(keys).replace("/", ", ").replace('-', ' ');
+    }
+
+    private Optional<Caution> caution(Question question) {
+        return Optional.ofNullable(rulebook.book().cautions().get(question.caution()));
+    }
+
+    private Optional<Answer> current(Place place) {
+        return place.question().item().flatMap(item -> observations().answer(item, place.keys(), State.AS_FOUND));
+    }
+
+    /** Identity and dates may be shown from last visit's file; never a reading or a test. */
+    private Optional<Answer> remembered(Place place) {
+        return place.question().item().filter(ItemType::isCarried).flatMap(item -> last.flatMap(inspected -> inspected
+                .units()
+                .stream()
+                .filter(one -> one.id().equals(observations().unit()))
+                .findFirst()
+                .flatMap(one -> lastState(one.observations(), item, place.keys()))));
+    }
+
+    private static Optional<Answer> lastState(Observations observations, ItemType item, List<Object> keys) {
+        return observations
+                .answer(item, keys, State.AS_LEFT)
+                .or(() -> observations.answer(item, keys, State.AS_FOUND))
+                .filter(answer -> answer.fact().isPresent());
+    }
+
+    private String told(Answer answer) {
+        if (answer.fact().isEmpty()) {
+            return "could not be read: " + answer.unread();
+        }
+        List<String> words = new ArrayList<>();
+        for (Object value : answer.item().valuesOf(answer.fact().get())) {
+            words.add(Words.spoken(value));
+        }
+        return String.join(", ", words);
+    }
+
+    /** Takes an answer; false when it was not understood, which is said. */
+    private boolean answer(Place place, String typed, State state) {
+        ItemType item = place.question().item().orElseThrow();
+        if (typed.equals("=") && remembered(place).isPresent()) {
+            Answer same = remembered(place).get();
+            keep(new Answer(item, place.keys(), state, same.fact(), "", "", List.of(), at(), same.typed()));
+            return true;
+        }
+        Optional<Taken> taken = new Taking(talk, screen, item, place.question(), inspection.date()).take(typed);
+        if (taken.isEmpty()) {
+            return false;
+        }
+        Record fact = item.make(place.keys(), taken.get().values());
+        keep(new Answer(
+                item, place.keys(), state, Optional.of(fact), "", taken.get().note(), List.of(), at(), taken.get().typed()));
+        talk.say("   = " + taken.get().echo());
+        return true;
+    }
+
+    private String at() {
+        return clock.get();
+    }
+
+    private boolean count(Place place, String typed, State state) {
+        Kind kind = vocabulary.kind(place.question().kind()).orElseThrow();
+        int number;
+        try {
+            number = Integer.parseInt(typed);
+        } catch (NumberFormatException e) {
+            talk.say("\"" + typed + "\" is no whole number. Type how many, 0 to " + kind.most() + ".");
+            return false;
+        }
+        if (number < 0 || number > kind.most()) {
+            talk.say(number + " is not believed here. Type how many, 0 to " + kind.most() + ".");
+            return false;
+        }
+        List<String> tags = observations().roster(kind.id()).tags(state);
+        if (number < tags.size()) {
+            talk.say(tags.size() + " are described already: " + String.join(", ", tags)
+                    + ". What was described is not thrown away; correct it in the file.");
+            return false;
+        }
+        Set<String> used = new TreeSet<>(tags);
+        List<String> added = new ArrayList<>();
+        for (int i = tags.size() + 1; i <= number; i++) {
+            String suggested = kind.id() + "-" + i;
+            while (true) {
+                String tag = talk.line("Tag of number " + i + " (Enter for " + suggested + ") > ").strip();
+                tag = tag.isEmpty() ? suggested : tag;
+                if (tag.contains("/") || tag.equals(Subjects.NOT_LISTED) || tag.length() > 40) {
+                    talk.say("A tag is a short name without a slash.");
+                } else if (!used.add(tag)) {
+                    talk.say("\"" + tag + "\" is the tag of another one.");
+                } else {
+                    added.add(tag);
+                    break;
+                }
+            }
+        }
+        store(Visit.counted(inspection, unit, kind, state, number, added));
+        return true;
+    }
+
+    private void keep(Answer answer) {
+        store(Visit.with(inspection, unit, answer));
+    }
+
+    /** Puts the new state on disk, then judges it and says what became certain. */
+    private void store(Inspection changed) {
+        while (true) {
+            try {
+                file.save(changed);
+                break;
+            } catch (IOException e) {
+                talk.say("THIS ANSWER IS NOT YET ON DISK: " + reason(e));
+                talk.say("The file still holds everything before it. Make room or access, then press Enter to try again;"
+                        + " or type q to leave without this answer.");
+                if (talk.line("> ").strip().equals("q")) {
+                    throw new Leave();
+                }
+            }
+        }
+        inspection = changed;
+        judge();
+        announce();
+    }
+
+    private static String reason(IOException e) {
+        return e.getClass().getSimpleName().replace("Exception", "") + " " + e.getMessage();
+    }
+
+    private void announce() {
+        for (Finding finding : assessment.findings()) {
+            if (finding.isStanding() && told.add(ref(finding))) {
+                screen.finding(finding, naming(finding.rule(), finding.subject()));
+                if (finding.urgency() == Urgency.STOP) {
+                    talk.line("Press Enter when you have read this > ");
+                }
+            }
+        }
+    }
+
+    private String naming(String rule, String subject) {
+        Card card = rulebook.book().card(rule);
+        return subject.isEmpty() ? card.title() : card.title() + " (" + card.about() + " " + subject + ")";
+    }
+
+    // ---- orders
+
+    /** Does what was ordered; true when the question has been left. */
+    private boolean obey(Order order, Place place) {
+        switch (order.verb()) {
+            case BACK -> {
+                if (trail.isEmpty()) {
+                    talk.say("This is where this walk began.");
+                    return false;
+                }
+                ask(trail.pop());
+                return true;
+            }
+            case SKIP -> {
+                skipped.add(id(place.question(), place.keys()));
+                talk.say("   Passed over. It comes again, and counts as not answered until then.");
+                return true;
+            }
+            case CANNOT -> {
+                return cannot(place, order.words());
+            }
+            case NOTE -> {
+                return note(place, order.words(), false);
+            }
+            case PHOTO -> {
+                return note(place, order.words(), true);
+            }
+            case AS_LEFT -> {
+                asLeft();
+                return true;
+            }
+            case DISPUTE -> {
+                dispute();
+                return true;
+            }
+            case FINDINGS -> {
+                findings();
+                return true;
+            }
+            case HELP -> {
+                screen.help();
+                return false;
+            }
+            case QUIT -> throw new Leave();
+        }
+        throw new IllegalStateException("no such order: " + order);
+    }
+
+    private boolean cannot(Place place, String words) {
+        List<String> usual = place.question().item().map(ItemType::unreadBecause).orElse(List.of());
+        String reason = words;
+        if (reason.isEmpty()) {
+            for (int i = 0; i < usual.size(); i++) {
+                talk.say("   " + (i + 1) + "  " + usual.get(i));
+            }
+            reason = talk.line("Cannot tell, because > ").strip();
+        }
+        if (reason.isEmpty()) {
+            talk.say("A reason is needed: it tells the next person what to bring.");
+            return false;
+        }
+        if (reason.length() == 1 && Character.isDigit(reason.charAt(0)) && reason.charAt(0) - '0' <= usual.size()
+                && reason.charAt(0) != '0') {
+            reason = usual.get(reason.charAt(0) - '1');
+        }
+        if (place.question().isCount()) {
+            Kind kind = vocabulary.kind(place.question().kind()).orElseThrow();
+            store(Visit.uncounted(inspection, unit, kind, reason));
+        } else {
+            ItemType item = place.question().item().orElseThrow();
+            keep(new Answer(
+                    item, place.keys(), State.AS_FOUND, Optional.empty(), reason, "", List.of(), at(), ""));
+        }
+        trail.push(place);
+        return true;
+    }
+
+    /** A note or a picture's name goes with the answer that is there, or with the one before. */
+    private boolean note(Place place, String words, boolean photo) {
+        Optional<Answer> there = current(place);
+        if (there.isEmpty() && !trail.isEmpty()) {
+            there = current(trail.peek());
+        }
+        if (there.isEmpty()) {
+            talk.say("Answer first; a note goes with an answer.");
+            return false;
+        }
+        String text = words.isEmpty() ? talk.line(photo ? "Name of the picture > " : "Note > ").strip() : words;
+        if (text.isEmpty()) {
+            return false;
+        }
+        Answer answer = there.get();
+        List<String> photos = new ArrayList<>(answer.photos());
+        if (photo) {
+            photos.add(text);
+        }
+        String note = photo ? answer.note() : answer.note().isEmpty() ? text : answer.note() + "; " + text;
+        keep(new Answer(
+                answer.item(),
+                answer.keys(),
+                answer.state(),
+                answer.fact(),
+                answer.unread(),
+                note,
+                photos,
+                answer.at(),
+                answer.typed()));
+        talk.say("   Kept with: " + answer.item().ask());
+        return false;
+    }
+
+    private Optional<Finding> pick(String what) {
+        List<Finding> standing =
+                assessment.findings().stream().filter(Finding::isStanding).toList();
+        if (standing.isEmpty()) {
+            talk.say("No finding stands.");
+            return Optional.empty();
+        }
+        for (int i = 0; i < standing.size(); i++) {
+            talk.say("   " + (i + 1) + "  " + naming(standing.get(i).rule(), standing.get(i).subject()));
+        }
+        String number = talk.line(what + " (number, Enter for none) > ").strip();
+        try {
+            return Optional.of(standing.get(Integer.parseInt(number) - 1));
+        } catch (NumberFormatException | IndexOutOfBoundsException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Asks again what a finding rests on, after work was done or a test was repeated. */
+    private void asLeft() {
+        Optional<Finding> finding = pick("Which one was put right or tested again?");
+        if (finding.isEmpty()) {
+            return;
+        }
+        talk.say("Answer each as it is NOW. Enter alone leaves it as it was found.");
+        for (String id : why.items(finding.get().rule())) {
+            for (Step step : interview.steps()) {
+                boolean own = step.keys().isEmpty() || step.keys().get(0).equals(finding.get().subject());
+                if (step.question().gives().equals(id) && own && step.status() != Status.CLOSED) {
+                    askAgain(new Place(step.section(), step.question(), step.keys()));
+                }
+            }
+        }
+        boolean stands = assessment.findings().stream()
+                .anyMatch(one -> ref(one).equals(ref(finding.get())) && one.isStanding());
+        talk.say(stands ? "It still stands." : "It is put right; what was found stays on record.");
+    }
+
+    private void askAgain(Place place) {
+        head(place);
+        while (true) {
+            String typed = talk.line("now > ").strip();
+            if (typed.isEmpty()) {
+                return;
+            }
+            if (typed.equals("u") || typed.startsWith("u ")) {
+                String reason = typed.length() > 2 ? typed.substring(2) : talk.line("Cannot tell, because > ").strip();
+                place.question().item().ifPresent(item -> keep(new Answer(
+                        item,
+                        place.keys(),
+                        State.AS_LEFT,
+                        Optional.empty(),
+                        reason.isEmpty() ? "not tested again yet" : reason,
+                        "",
+                        List.of(),
+                        at(),
+                        "")));
+                return;
+            }
+            if (place.question().isCount() ? count(place, typed, State.AS_LEFT) : answer(place, typed, State.AS_LEFT)) {
+                return;
+            }
+        }
+    }
+
+    private void dispute() {
+        Optional<Finding> finding = pick("Which one do you believe to be wrong?");
+        if (finding.isEmpty()) {
+            return;
+        }
+        String because = talk.line("Because > ").strip();
+        if (because.isEmpty()) {
+            talk.say("Without a reason nothing is recorded.");
+            return;
+        }
+        store(Visit.disputed(
+                inspection,
+                unit,
+                new Observations.Dispute(finding.get().rule(), finding.get().subject(), because)));
+        talk.say("Recorded, and shown with the finding. It changes nothing of what the finding forbids.");
+    }
+
+    private void findings() {
+        gate("Attended test firing", assessment.testFiring());
+        gate("Release to automatic operation", assessment.release());
+        for (Finding finding : assessment.findings()) {
+            screen.line(finding, naming(finding.rule(), finding.subject()));
+        }
+        talk.line("Press Enter to go on > ");
+    }
+
+    private void gate(String name, Gate gate) {
+        talk.say(name + ": " + switch (gate.permit()) {
+            case FORBIDDEN -> "FORBIDDEN";
+            case NOT_KNOWN -> "not known";
+            case NOTHING_FOUND_AGAINST -> "nothing found against it";
+        });
+    }
+
+    /** What is shown in place of the firing stage while it may not open. */
+    private void barrier() {
+        talk.page();
+        talk.say("THE FIRING STAGE IS CLOSED");
+        gate("Attended test firing", assessment.testFiring());
+        talk.say("");
+        for (Ref against : assessment.testFiring().against()) {
+            talk.say(" x " + naming(against.rule(), against.subject()));
+            talk.say("     " + rulebook.book().card(against.rule()).action());
+        }
+        Map<Integer, Place> offered = new LinkedHashMap<>();
+        Set<Ref> open = new HashSet<>(assessment.testFiring().open());
+        int number = 1;
+        for (Wanting wanting : assessment.wanting()) {
+            if (number > 9 || wanting.settles().stream().noneMatch(open::contains)) {
+                continue;
+            }
+            Optional<Place> place = place(wanting);
+            if (place.isPresent()) {
+                offered.put(number, place.get());
+                talk.say(" " + number + " " + question(place.get()) + reason(wanting));
+                number++;
+            }
+        }
+        int more = open.size();
+        if (more > 0) {
+            talk.say("(" + more + " practice" + (more == 1 ? "" : "s") + " not known before firing.)");
+        }
+        talk.say("");
+        talk.say("A number answers that question. l: something was put right. d: dispute. f: findings. q: leave.");
+        String typed = talk.line("> ").strip();
+        Optional<Order> order = Order.of(typed, false);
+        if (order.isPresent()) {
+            switch (order.get().verb()) {
+                case AS_LEFT -> asLeft();
+                case DISPUTE -> dispute();
+                case FINDINGS -> findings();
+                case QUIT -> throw new Leave();
+                default -> talk.say("Not here.");
+            }
+            return;
+        }
+        try {
+            Place place = offered.get(Integer.valueOf(typed));
+            if (place != null) {
+                ask(place);
+            }
+        } catch (NumberFormatException e) {
+            talk.say("\"" + typed + "\" is none of these.");
+        }
+    }
+
+    private static String reason(Wanting wanting) {
+        return wanting.answer().reason().isEmpty() ? "" : "  (" + wanting.answer().reason() + ")";
+    }
+
+    private String question(Place place) {
+        String about = about(place.question(), place.keys());
+        return (about.isEmpty() ? "" : about + ": ") + place.question().ask();
+    }
+
+    private Optional<Place> place(Wanting wanting) {
+        for (Step step : interview.steps()) {
+            if (step.question().gives().equals(wanting.answer().item())
+                    && Subjects.of(step.keys()).equals(wanting.answer().subject())
+                    && step.status() != Status.CLOSED) {
+                return Optional.of(new Place(step.section(), step.question(), step.keys()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void finish() {
+        talk.page();
+        talk.say("Every question of \"" + checklist.title() + "\" has been put.");
+        findings();
+        long open = assessment.count(Word.UNDETERMINED);
+        talk.say(open == 0 ? "Nothing is left undetermined." : open + " practices are undetermined; assess names what would settle them.");
+        talk.say("The inspection is in " + file.path().getFileName() + ".");
+        List<Answer> aside = interview.setAside();
+        if (!aside.isEmpty()) {
+            talk.say("Set aside, as an earlier answer closes them: "
+                    + String.join("; ", aside.stream().map(answer -> answer.item().ask()).toList()));
+        }
+    }
+
+    /** The stage that a stage of the walk is in; only for the head line. */
+    static String words(Stage stage) {
+        return switch (stage) {
+            case ARRIVAL -> "Arrival";
+            case COLD -> "Cold";
+            case FIRING -> "Firing";
+            case HOT -> "Hot";
+            case LEAVING -> "Leaving";
+        };
+    }
+}

@@ -1,0 +1,71 @@
+package gaugeglass.cli.walk;
+
+import gaugeglass.engine.book.Book;
+import gaugeglass.engine.book.Card;
+import gaugeglass.engine.book.RuleEntry;
+import gaugeglass.engine.facts.Fitted;
+import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Reckoning;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Which practices hang on which question, so that a question can say why it is asked. */
+final class Why {
+    private final Map<String, Set<String>> cardsByItem = new HashMap<>();
+    private final Map<String, Set<String>> itemsByCard = new HashMap<>();
+    private final Book book;
+
+    Why(Vocabulary vocabulary, Book book, List<Reckoning> reckonings) {
+        this.book = book;
+        Map<String, Set<String>> behind = new HashMap<>();
+        for (Reckoning reckoning : reckonings) {
+            Set<String> items = new LinkedHashSet<>();
+            for (Class<? extends Record> type : reckoning.needs()) {
+                ItemType item = vocabulary.item(type).orElseThrow();
+                items.add(item.id());
+                items.addAll(behind.getOrDefault(item.id(), Set.of()));
+            }
+            behind.put(vocabulary.item(reckoning.gives()).orElseThrow().id(), items);
+        }
+        for (RuleEntry rule : book.rules()) {
+            Set<String> items = new LinkedHashSet<>();
+            for (String need : rule.needs()) {
+                items.addAll(behind.getOrDefault(need, Set.of(need)));
+            }
+            for (RuleEntry.Step step : rule.steps()) {
+                if (step.type().equals(Fitted.class.getName()) && !step.literal().isEmpty()) {
+                    items.add(vocabulary.kind(step.literal()).orElseThrow().countId());
+                }
+            }
+            for (String item : items) {
+                cardsByItem.computeIfAbsent(item, i -> new LinkedHashSet<>()).add(rule.card());
+            }
+            itemsByCard.computeIfAbsent(rule.card(), c -> new LinkedHashSet<>()).addAll(items);
+        }
+    }
+
+    /** What hangs on an answer, the most urgent first; signs are left out. */
+    List<Card> cards(String item) {
+        List<Card> cards = new ArrayList<>();
+        for (String id : cardsByItem.getOrDefault(item, Set.of())) {
+            if (!book.card(id).sign()) {
+                cards.add(book.card(id));
+            }
+        }
+        cards.sort(Comparator.comparing(Card::worst)
+                .thenComparing(Card::consequence)
+                .thenComparing(Card::id));
+        return cards;
+    }
+
+    /** The questions behind a practice. */
+    Set<String> items(String card) {
+        return itemsByCard.getOrDefault(card, Set.of());
+    }
+}
