@@ -27,7 +27,9 @@ import gaugeglass.engine.observation.State;
 import gaugeglass.engine.observation.Subjects;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -206,7 +208,9 @@ final class Assessing {
         Band band = judged.highest().orElseThrow();
         Set<String> seen = new LinkedHashSet<>();
         Map<String, LimitUsed> limits = new TreeMap<>();
-        Set<Object> evidence = new LinkedHashSet<>();
+        // By identity: the hash of a record is made with generated code, dear on a cold start.
+        Set<Object> seenFacts = Collections.newSetFromMap(new IdentityHashMap<>());
+        List<Object> evidence = new ArrayList<>();
         for (Verdict verdict : judged.found()) {
             if (!verdict.rule().band().equals(band.name())) {
                 continue;
@@ -216,7 +220,7 @@ final class Assessing {
                 for (Object fact : match.facts()) {
                     if (fact instanceof Limit limit) {
                         limits.put(limit.id(), used(limit));
-                    } else {
+                    } else if (seenFacts.add(fact)) {
                         evidence.add(fact);
                     }
                 }
@@ -242,7 +246,7 @@ final class Assessing {
                 card.cautions(),
                 card.consequence(),
                 card.basis(),
-                List.copyOf(evidence),
+                evidence,
                 retest,
                 dispute);
     }

@@ -70,7 +70,18 @@ public record Assessment(
      * @param rule the card's id
      * @param subject the tag; empty for the unit
      */
-    public record Ref(String rule, String subject) {}
+    public record Ref(String rule, String subject) {
+        // Written out: a record's own are made with generated code, dear on a cold start.
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Ref ref && ref.rule.equals(rule) && ref.subject.equals(subject);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * rule.hashCode() + subject.hashCode();
+        }
+    }
 
     /** Whether a finding still stands at the end of the visit. */
     public enum Standing {

@@ -69,8 +69,9 @@ final class AskScreen {
                             + (meaning.isEmpty() ? "" : ": " + meaning));
                 }
             }
-            case QUANTITY -> talk.say("   With its unit, say in " + part.unit().symbol() + " (" + part.from() + " to "
-                    + part.to() + ").");
+            case QUANTITY ->
+                talk.say("   With its unit, say in " + part.unit().symbol() + " (" + part.from() + " to " + part.to()
+                        + ").");
             case COUNT -> talk.say("   A whole number, " + part.from() + " to " + part.to() + ".");
             case DATE -> talk.say("   A date as 2015-08-31; month or year alone will do: 2015-08, 2015.");
             case TEXT -> talk.say("   In words. (Orders begin with a full stop here: .s .b .u .q)");

@@ -33,10 +33,12 @@ final class Taking {
 
     /** Understands what was typed, asking on where the question wants more; empty where it is not understood. */
     Optional<Taken> take(String typed) {
-        if (question.take() == Question.Take.EVENTS && typed.toLowerCase(Locale.ROOT).equals("go")) {
+        if (question.take() == Question.Take.EVENTS
+                && typed.toLowerCase(Locale.ROOT).equals("go")) {
             return events();
         }
-        if (question.take() == Question.Take.READINGS && typed.toLowerCase(Locale.ROOT).equals("go")) {
+        if (question.take() == Question.Take.READINGS
+                && typed.toLowerCase(Locale.ROOT).equals("go")) {
             return readings();
         }
         List<Object> values = new ArrayList<>();
@@ -47,7 +49,8 @@ final class Taking {
         for (Component part : item.values()) {
             if (!values.isEmpty()) {
                 screen.part(part);
-                text = talk.line(Words.hyphened(part.name()).replace('-', ' ') + " > ").strip();
+                text = talk.line(Words.hyphened(part.name()).replace('-', ' ') + " > ")
+                        .strip();
             }
             AnswerText.Typed read = AnswerText.read(item, part, chosen(part, text), visit);
             if (read.value().isEmpty()) {
@@ -62,8 +65,8 @@ final class Taking {
                 remarks.add(read.remark());
             }
         }
-        return Optional.of(new Taken(
-                values, String.join(" | ", texts), String.join(", ", echoes), String.join("; ", remarks)));
+        return Optional.of(
+                new Taken(values, String.join(" | ", texts), String.join(", ", echoes), String.join("; ", remarks)));
     }
 
     /** A choice may be typed as its number. */
@@ -73,7 +76,9 @@ final class Taking {
         }
         try {
             int number = Integer.parseInt(text);
-            return number >= 1 && number <= part.choices().size() ? part.choices().get(number - 1) : text;
+            return number >= 1 && number <= part.choices().size()
+                    ? part.choices().get(number - 1)
+                    : text;
         } catch (NumberFormatException e) {
             return text;
         }
@@ -93,14 +98,17 @@ final class Taking {
     /** A quantity is shown as typed and in its usual unit, so that a wrong unit is noticed. */
     private static String echo(Component part, Object value) {
         if (value instanceof Quantity quantity && quantity.unit() != part.unit()) {
-            return quantity + " = " + quantity.in(part.unit(), 4).toPlainString() + " " + part.unit().symbol();
+            return quantity + " = " + quantity.in(part.unit(), 4).toPlainString() + " "
+                    + part.unit().symbol();
         }
         return Words.spoken(value);
     }
 
     private Optional<Taken> events() {
         StringBuilder keys = new StringBuilder();
-        question.events().forEach((letter, word) -> keys.append("  ").append(letter).append(" = ").append(word));
+        question.events()
+                .forEach((letter, word) ->
+                        keys.append("  ").append(letter).append(" = ").append(word));
         talk.say("Press a key the moment you hear it:" + keys + "   Enter = that was all");
         Set<String> heard = new LinkedHashSet<>();
         List<String> times = new ArrayList<>();
@@ -152,7 +160,6 @@ final class Taking {
         if (lastReading.isEmpty()) {
             return Optional.empty();
         }
-        return take(lastReading)
-                .map(one -> new Taken(one.values(), one.typed(), one.echo(), String.join(", ", times)));
+        return take(lastReading).map(one -> new Taken(one.values(), one.typed(), one.echo(), String.join(", ", times)));
     }
 }

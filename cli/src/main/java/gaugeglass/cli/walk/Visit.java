@@ -40,9 +40,7 @@ final class Visit {
             builder.fitted(kind.id(), state, number);
             for (String tag : newTags) {
                 builder.tag(
-                        kind.id(),
-                        tag,
-                        state == State.AS_LEFT ? Roster.Presence.AS_LEFT : Roster.Presence.THROUGHOUT);
+                        kind.id(), tag, state == State.AS_LEFT ? Roster.Presence.AS_LEFT : Roster.Presence.THROUGHOUT);
             }
             return builder;
         });
@@ -61,11 +59,7 @@ final class Visit {
     }
 
     private static Inspection changed(
-            Inspection inspection,
-            int unit,
-            ItemType item,
-            UnaryOperator<Observations.Builder> change,
-            Listed site) {
+            Inspection inspection, int unit, ItemType item, UnaryOperator<Observations.Builder> change, Listed site) {
         boolean isSite = inspection
                 .units()
                 .get(unit)

@@ -130,7 +130,9 @@ final class Walk {
                     barrier();
                 } else {
                     ask(new Place(
-                            next.get().section(), next.get().question(), next.get().keys()));
+                            next.get().section(),
+                            next.get().question(),
+                            next.get().keys()));
                 }
             }
         } catch (Leave | Talk.Ended e) {
@@ -185,7 +187,9 @@ final class Walk {
                 }
                 continue;
             }
-            if (place.question().isCount() ? count(place, typed, State.AS_FOUND) : answer(place, typed, State.AS_FOUND)) {
+            if (place.question().isCount()
+                    ? count(place, typed, State.AS_FOUND)
+                    : answer(place, typed, State.AS_FOUND)) {
                 trail.push(place);
                 return;
             }
@@ -233,12 +237,13 @@ final class Walk {
 
     /** Identity and dates may be shown from last visit's file; never a reading or a test. */
     private Optional<Answer> remembered(Place place) {
-        return place.question().item().filter(ItemType::isCarried).flatMap(item -> last.flatMap(inspected -> inspected
-                .units()
-                .stream()
-                .filter(one -> one.id().equals(observations().unit()))
-                .findFirst()
-                .flatMap(one -> lastState(one.observations(), item, place.keys()))));
+        return place.question()
+                .item()
+                .filter(ItemType::isCarried)
+                .flatMap(item -> last.flatMap(inspected -> inspected.units().stream()
+                        .filter(one -> one.id().equals(observations().unit()))
+                        .findFirst()
+                        .flatMap(one -> lastState(one.observations(), item, place.keys()))));
     }
 
     private static Optional<Answer> lastState(Observations observations, ItemType item, List<Object> keys) {
@@ -273,7 +278,15 @@ final class Walk {
         }
         Record fact = item.make(place.keys(), taken.get().values());
         keep(new Answer(
-                item, place.keys(), state, Optional.of(fact), "", taken.get().note(), List.of(), at(), taken.get().typed()));
+                item,
+                place.keys(),
+                state,
+                Optional.of(fact),
+                "",
+                taken.get().note(),
+                List.of(),
+                at(),
+                taken.get().typed()));
         talk.say("   = " + taken.get().echo());
         return true;
     }
@@ -306,7 +319,8 @@ final class Walk {
         for (int i = tags.size() + 1; i <= number; i++) {
             String suggested = kind.id() + "-" + i;
             while (true) {
-                String tag = talk.line("Tag of number " + i + " (Enter for " + suggested + ") > ").strip();
+                String tag = talk.line("Tag of number " + i + " (Enter for " + suggested + ") > ")
+                        .strip();
                 tag = tag.isEmpty() ? suggested : tag;
                 if (tag.contains("/") || tag.equals(Subjects.NOT_LISTED) || tag.length() > 40) {
                     talk.say("A tag is a short name without a slash.");
@@ -334,8 +348,9 @@ final class Walk {
                 break;
             } catch (IOException e) {
                 talk.say("THIS ANSWER IS NOT YET ON DISK: " + reason(e));
-                talk.say("The file still holds everything before it. Make room or access, then press Enter to try again;"
-                        + " or type q to leave without this answer.");
+                talk.say(
+                        "The file still holds everything before it. Make room or access, then press Enter to try again;"
+                                + " or type q to leave without this answer.");
                 if (talk.line("> ").strip().equals("q")) {
                     throw new Leave();
                 }
@@ -415,7 +430,8 @@ final class Walk {
     }
 
     private boolean cannot(Place place, String words) {
-        List<String> usual = place.question().item().map(ItemType::unreadBecause).orElse(List.of());
+        List<String> usual =
+                place.question().item().map(ItemType::unreadBecause).orElse(List.of());
         String reason = words;
         if (reason.isEmpty()) {
             for (int i = 0; i < usual.size(); i++) {
@@ -427,7 +443,9 @@ final class Walk {
             talk.say("A reason is needed: it tells the next person what to bring.");
             return false;
         }
-        if (reason.length() == 1 && Character.isDigit(reason.charAt(0)) && reason.charAt(0) - '0' <= usual.size()
+        if (reason.length() == 1
+                && Character.isDigit(reason.charAt(0))
+                && reason.charAt(0) - '0' <= usual.size()
                 && reason.charAt(0) != '0') {
             reason = usual.get(reason.charAt(0) - '1');
         }
@@ -436,8 +454,7 @@ final class Walk {
             store(Visit.uncounted(inspection, unit, kind, reason));
         } else {
             ItemType item = place.question().item().orElseThrow();
-            keep(new Answer(
-                    item, place.keys(), State.AS_FOUND, Optional.empty(), reason, "", List.of(), at(), ""));
+            keep(new Answer(item, place.keys(), State.AS_FOUND, Optional.empty(), reason, "", List.of(), at(), ""));
         }
         trail.push(place);
         return true;
@@ -453,7 +470,9 @@ final class Walk {
             talk.say("Answer first; a note goes with an answer.");
             return false;
         }
-        String text = words.isEmpty() ? talk.line(photo ? "Name of the picture > " : "Note > ").strip() : words;
+        String text = words.isEmpty()
+                ? talk.line(photo ? "Name of the picture > " : "Note > ").strip()
+                : words;
         if (text.isEmpty()) {
             return false;
         }
@@ -485,7 +504,8 @@ final class Walk {
             return Optional.empty();
         }
         for (int i = 0; i < standing.size(); i++) {
-            talk.say("   " + (i + 1) + "  " + naming(standing.get(i).rule(), standing.get(i).subject()));
+            talk.say("   " + (i + 1) + "  "
+                    + naming(standing.get(i).rule(), standing.get(i).subject()));
         }
         String number = talk.line(what + " (number, Enter for none) > ").strip();
         try {
@@ -504,14 +524,15 @@ final class Walk {
         talk.say("Answer each as it is NOW. Enter alone leaves it as it was found.");
         for (String id : why.items(finding.get().rule())) {
             for (Step step : interview.steps()) {
-                boolean own = step.keys().isEmpty() || step.keys().get(0).equals(finding.get().subject());
+                boolean own = step.keys().isEmpty()
+                        || step.keys().get(0).equals(finding.get().subject());
                 if (step.question().gives().equals(id) && own && step.status() != Status.CLOSED) {
                     askAgain(new Place(step.section(), step.question(), step.keys()));
                 }
             }
         }
-        boolean stands = assessment.findings().stream()
-                .anyMatch(one -> ref(one).equals(ref(finding.get())) && one.isStanding());
+        boolean stands =
+                assessment.findings().stream().anyMatch(one -> ref(one).equals(ref(finding.get())) && one.isStanding());
         talk.say(stands ? "It still stands." : "It is put right; what was found stays on record.");
     }
 
@@ -523,17 +544,21 @@ final class Walk {
                 return;
             }
             if (typed.equals("u") || typed.startsWith("u ")) {
-                String reason = typed.length() > 2 ? typed.substring(2) : talk.line("Cannot tell, because > ").strip();
-                place.question().item().ifPresent(item -> keep(new Answer(
-                        item,
-                        place.keys(),
-                        State.AS_LEFT,
-                        Optional.empty(),
-                        reason.isEmpty() ? "not tested again yet" : reason,
-                        "",
-                        List.of(),
-                        at(),
-                        "")));
+                String reason = typed.length() > 2
+                        ? typed.substring(2)
+                        : talk.line("Cannot tell, because > ").strip();
+                place.question()
+                        .item()
+                        .ifPresent(item -> keep(new Answer(
+                                item,
+                                place.keys(),
+                                State.AS_LEFT,
+                                Optional.empty(),
+                                reason.isEmpty() ? "not tested again yet" : reason,
+                                "",
+                                List.of(),
+                                at(),
+                                "")));
                 return;
             }
             if (place.question().isCount() ? count(place, typed, State.AS_LEFT) : answer(place, typed, State.AS_LEFT)) {
@@ -569,11 +594,12 @@ final class Walk {
     }
 
     private void gate(String name, Gate gate) {
-        talk.say(name + ": " + switch (gate.permit()) {
-            case FORBIDDEN -> "FORBIDDEN";
-            case NOT_KNOWN -> "not known";
-            case NOTHING_FOUND_AGAINST -> "nothing found against it";
-        });
+        talk.say(name + ": "
+                + switch (gate.permit()) {
+                    case FORBIDDEN -> "FORBIDDEN";
+                    case NOT_KNOWN -> "not known";
+                    case NOTHING_FOUND_AGAINST -> "nothing found against it";
+                });
     }
 
     /** What is shown in place of the firing stage while it may not open. */
@@ -629,7 +655,9 @@ final class Walk {
     }
 
     private static String reason(Wanting wanting) {
-        return wanting.answer().reason().isEmpty() ? "" : "  (" + wanting.answer().reason() + ")";
+        return wanting.answer().reason().isEmpty()
+                ? ""
+                : "  (" + wanting.answer().reason() + ")";
     }
 
     private String question(Place place) {
@@ -653,12 +681,17 @@ final class Walk {
         talk.say("Every question of \"" + checklist.title() + "\" has been put.");
         findings();
         long open = assessment.count(Word.UNDETERMINED);
-        talk.say(open == 0 ? "Nothing is left undetermined." : open + " practices are undetermined; assess names what would settle them.");
+        talk.say(
+                open == 0
+                        ? "Nothing is left undetermined."
+                        : open + " practices are undetermined; assess names what would settle them.");
         talk.say("The inspection is in " + file.path().getFileName() + ".");
         List<Answer> aside = interview.setAside();
         if (!aside.isEmpty()) {
             talk.say("Set aside, as an earlier answer closes them: "
-                    + String.join("; ", aside.stream().map(answer -> answer.item().ask()).toList()));
+                    + String.join(
+                            "; ",
+                            aside.stream().map(answer -> answer.item().ask()).toList()));
         }
     }
 

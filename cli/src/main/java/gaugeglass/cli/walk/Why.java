@@ -39,7 +39,8 @@ final class Why {
                 items.addAll(behind.getOrDefault(need, Set.of(need)));
             }
             for (RuleEntry.Step step : rule.steps()) {
-                if (step.type().equals(Fitted.class.getName()) && !step.literal().isEmpty()) {
+                if (step.type().equals(Fitted.class.getName())
+                        && !step.literal().isEmpty()) {
                     items.add(vocabulary.kind(step.literal()).orElseThrow().countId());
                 }
             }

@@ -4,14 +4,13 @@ import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.facts.Facts;
 import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.observation.Subjects;
-import gaugeglass.engine.text.Words;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
@@ -149,37 +148,54 @@ public final class Judges {
      * round.
      */
     private static void agree(Program program, List<Evidence> found, Map<String, OpenJudge.Reach> reached) {
-        Set<String> first = new TreeSet<>();
-        Set<String> second = new TreeSet<>();
         int certain = 0;
         for (OpenJudge.Reach reach : reached.values()) {
             certain += reach.matches.size();
         }
-        if (found.isEmpty() && certain == 0) {
-            return;
-        }
+        Set<Match> matches = new HashSet<>();
         for (Evidence evidence : found) {
-            first.add(identity(evidence.facts().toArray()));
+            matches.add(new Match(evidence.facts().toArray()));
         }
+        boolean agreed = matches.size() == found.size() && certain == found.size();
         for (OpenJudge.Reach reach : reached.values()) {
             for (Object[] match : reach.matches) {
-                second.add(identity(match));
+                agreed &= matches.contains(new Match(match));
             }
         }
-        if (!first.equals(second)) {
-            throw new JudgesDisagree(
-                    "the judges disagree on \"" + program.rule.name() + "\": " + first + " against " + second);
+        if (!agreed) {
+            throw new JudgesDisagree("the judges disagree on \"" + program.rule.name() + "\": one sees " + found.size()
+                    + " matches, the other " + certain);
         }
     }
 
-    private static String identity(Object[] facts) {
-        StringBuilder text = new StringBuilder();
-        for (Object fact : facts) {
-            text.append(Words.spoken(fact))
-                    .append('@')
-                    .append(System.identityHashCode(fact))
-                    .append(' ');
+    /** The facts of one match; the same facts are the same match, however equal others may be. */
+    private static final class Match {
+        private final Object[] facts;
+
+        Match(Object[] facts) {
+            this.facts = facts;
         }
-        return text.toString();
+
+        @Override
+        public boolean equals(Object other) {
+            if (!(other instanceof Match match) || match.facts.length != facts.length) {
+                return false;
+            }
+            for (int i = 0; i < facts.length; i++) {
+                if (facts[i] != match.facts[i]) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        @Override
+        public int hashCode() {
+            int hash = 1;
+            for (Object fact : facts) {
+                hash = 31 * hash + System.identityHashCode(fact);
+            }
+            return hash;
+        }
     }
 }

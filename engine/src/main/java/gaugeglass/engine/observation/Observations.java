@@ -25,7 +25,18 @@ public final class Observations {
     private final Map<String, Roster> rosters;
     private final List<Dispute> disputes;
 
-    private record Key(String item, List<Object> keys, State state) {}
+    private record Key(String item, List<Object> keys, State state) {
+        // Written out: a record's own are made with generated code, dear on a cold start.
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key && key.item.equals(item) && key.state == state && key.keys.equals(keys);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * item.hashCode() + keys.hashCode() + (state == State.AS_LEFT ? 1 : 0);
+        }
+    }
 
     /**
      * A finding that the person on the spot believes to be wrong. It is shown, and changes nothing.
