@@ -30,9 +30,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
@@ -57,7 +59,7 @@ class OracleTest {
     private final Oracle oracle = new Oracle(vocabulary, book.limits(), reckonings);
     private final Map<String, ORule> rules = rules();
     private final Map<String, int[]> cautious = new TreeMap<>();
-    private final List<String> wrong = new ArrayList<>();
+    private final Set<String> wrong = new LinkedHashSet<>();
     private int compared;
 
     private static Map<String, ORule> rules() {
