@@ -103,6 +103,7 @@ final class Visit {
                 old.note(),
                 units,
                 old.earlier(),
+                old.decisions(),
                 old.remarks());
     }
 

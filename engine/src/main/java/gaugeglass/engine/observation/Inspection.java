@@ -18,6 +18,7 @@ import java.util.List;
  * @param note what the person added about the visit; may be empty
  * @param units the units visited, in the file's order; may be none
  * @param earlier what earlier visits found, with the owner's decisions
+ * @param decisions what the owner decided about this visit's findings, in the file's order; one at most for a finding
  * @param remarks what the reader made of an answer that had to be completed, such as a year taken as its first day
  */
 public record Inspection(
@@ -32,6 +33,7 @@ public record Inspection(
         String note,
         List<Visited> units,
         List<Earlier> earlier,
+        List<Decided> decisions,
         List<Remark> remarks) {
     /** The version of the form that this program reads and writes. */
     public static final int FORMAT = 1;
@@ -40,6 +42,7 @@ public record Inspection(
         site = List.copyOf(site);
         units = List.copyOf(units);
         earlier = List.copyOf(earlier);
+        decisions = List.copyOf(decisions);
         remarks = List.copyOf(remarks);
     }
 
@@ -56,7 +59,8 @@ public record Inspection(
                                         .site()
                                         .id()))
                         .toList();
-        return new Inspection("", FORMAT, siteId, siteName, site, date, "", "", "", units, List.of(), List.of());
+        return new Inspection(
+                "", FORMAT, siteId, siteName, site, date, "", "", "", units, List.of(), List.of(), List.of());
     }
 
     /**
@@ -107,6 +111,37 @@ public record Inspection(
             Decision decision,
             String decidedBy,
             String decidedOn) {}
+
+    /**
+     * What the owner decided about a finding of this visit. It is shown, and changes no outcome.
+     *
+     * @param rule the card's id
+     * @param unit the unit's id
+     * @param subject the tag it is about; empty for the unit
+     * @param decision done, deferred or refused
+     * @param by who decided
+     * @param on when; it may be later than the visit
+     * @param note what was said about it; may be empty
+     */
+    public record Decided(
+            String rule, String unit, String subject, Decision decision, String by, LocalDate on, String note) {
+        public Decided {
+            if (decision == Decision.NONE) {
+                throw new IllegalArgumentException("a decision that is none is not recorded");
+            }
+        }
+
+        /** Whether this is about the same finding. */
+        public boolean isAbout(String otherRule, String otherUnit, String otherSubject) {
+            return rule.equals(otherRule) && unit.equals(otherUnit) && subject.equals(otherSubject);
+        }
+    }
+
+    /** The same visit with other decisions. */
+    public Inspection withDecisions(List<Decided> others) {
+        return new Inspection(
+                file, format, siteId, siteName, site, date, by, started, note, units, earlier, others, remarks);
+    }
 
     /** What an owner decided about a finding. */
     public enum Decision {

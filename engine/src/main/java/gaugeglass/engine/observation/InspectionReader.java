@@ -1,5 +1,6 @@
 package gaugeglass.engine.observation;
 
+import gaugeglass.engine.observation.Inspection.Decided;
 import gaugeglass.engine.observation.Inspection.Decision;
 import gaugeglass.engine.observation.Inspection.Earlier;
 import gaugeglass.engine.observation.Inspection.Remark;
@@ -41,6 +42,7 @@ public final class InspectionReader {
     private static final String FORMAT = "format";
     private static final String VISIT = "visit";
     private static final String EARLIER = "earlier";
+    private static final String DECISIONS = "decisions";
     private static final String UNREAD = "unread";
     private static final String FITTED = "fitted";
     private static final String EACH = "each";
@@ -152,7 +154,7 @@ public final class InspectionReader {
                         "")));
             }
             String siteKey = layout.vocabulary.site().id();
-            close(all, TOP, List.of(FORMAT, siteKey, VISIT, EARLIER, layout.unit.plural()));
+            close(all, TOP, List.of(FORMAT, siteKey, VISIT, EARLIER, DECISIONS, layout.unit.plural()));
             format(all);
 
             Node.Fields visit = group(all, VISIT, TOP);
@@ -180,6 +182,7 @@ public final class InspectionReader {
 
             List<Visited> units = units(all, siteAnswers);
             List<Earlier> earlier = earlier(all);
+            List<Decided> decisions = decisions(all, units);
             if (!mistakes.isEmpty()) {
                 mistakes.sort(Comparator.comparingInt(Mistake::line).thenComparingInt(Mistake::column));
                 throw new Mistakes(mistakes);
@@ -196,6 +199,7 @@ public final class InspectionReader {
                     note,
                     units,
                     earlier,
+                    decisions,
                     remarks);
         }
 
@@ -812,6 +816,70 @@ public final class InspectionReader {
                         decidedOn));
             }
             return earlier;
+        }
+
+        private List<Decided> decisions(Node.Fields all, List<Visited> units) {
+            List<Decided> decisions = new ArrayList<>();
+            List<String> ids = units.stream().map(Visited::id).toList();
+            Map<String, Integer> lines = new HashMap<>();
+            Place place = Place.top(DECISIONS);
+            List<String> keys =
+                    List.of("rule", layout.unit.id(), "subject", "decision", "decided-by", "decided-on", "note");
+            int number = 0;
+            for (Node node : list(all, DECISIONS, place)) {
+                Place inside = place.to(String.valueOf(++number));
+                Optional<Node.Fields> fields = fields(node, inside, "a group with the keys " + String.join(", ", keys));
+                if (fields.isEmpty()) {
+                    continue;
+                }
+                Node.Fields one = fields.get();
+                close(one, inside, keys);
+                String rule = required(one, "rule", inside);
+                String unit = required(one, layout.unit.id(), inside);
+                if (!unit.isEmpty() && !ids.contains(unit)) {
+                    wrong(
+                            one.get(layout.unit.id()).orElseThrow(),
+                            inside.to(layout.unit.id()),
+                            "no " + layout.unit.label() + " of this file has the id \"" + Node.shortened(unit) + "\"",
+                            ids.isEmpty() ? "none" : "one of " + String.join(", ", ids),
+                            Nearest.to(unit, ids).orElse(""));
+                }
+                String subject = text(one, "subject", inside);
+                required(one, "decision", inside);
+                Decision decision = word(one, "decision", Decision.class, Decision.NONE, inside);
+                if (decision == Decision.NONE && !isBlank(one, "decision") && isWordNone(one)) {
+                    wrong(
+                            one.get("decision").orElseThrow(),
+                            inside.to("decision"),
+                            "\"none\" is no decision",
+                            "done, deferred or refused; or nothing at all, where nobody decided",
+                            "");
+                }
+                String by = required(one, "decided-by", inside);
+                required(one, "decided-on", inside);
+                Optional<LocalDate> on = isBlank(one, "decided-on") ? Optional.empty() : day(one, "decided-on", inside);
+                Integer before = lines.putIfAbsent(rule + "\n" + unit + "\n" + subject, one.line());
+                if (before != null && !rule.isEmpty()) {
+                    wrong(
+                            one,
+                            inside,
+                            "there is a decision about this finding already, in line " + before,
+                            "the one that holds",
+                            "");
+                }
+                if (decision != Decision.NONE) {
+                    decisions.add(new Decided(
+                            rule, unit, subject, decision, by, on.orElse(LocalDate.EPOCH), text(one, "note", inside)));
+                }
+            }
+            return decisions;
+        }
+
+        private boolean isWordNone(Node.Fields fields) {
+            return fields.get("decision")
+                    .filter(node -> node instanceof Node.Scalar scalar
+                            && Values.word(scalar.text().strip()).equals(Words.of(Decision.NONE)))
+                    .isPresent();
         }
 
         private void disputes(Node.Fields unit, Place place, Observations.Builder builder) {

@@ -66,6 +66,8 @@ public final class InspectionSchema {
                 "earlier",
                 described(nullOr(list(earlier())), "What earlier visits found, with the owner's decisions."));
         keys.put(
+                "decisions", described(nullOr(list(decided())), "What the owner decided about this visit's findings."));
+        keys.put(
                 layout.unit.plural(),
                 described(nullOr(list(unit())), "One entry for each " + layout.unit.label() + "."));
         all.putAll(closed(keys, List.of("format", layout.vocabulary.site().id(), "visit")));
@@ -129,6 +131,20 @@ public final class InspectionSchema {
         keys.put("decided-by", ref("textOrNothing"));
         keys.put("decided-on", nullOr(ref("day")));
         return closed(keys, List.of("rule", layout.unit.id(), "urgency", "found-on"));
+    }
+
+    private Map<String, Object> decided() {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("rule", ref("text"));
+        keys.put(layout.unit.id(), ref("name"));
+        keys.put("subject", ref("textOrNothing"));
+        List<String> words = new ArrayList<>(words(Inspection.Decision.values()));
+        words.remove(Words.of(Inspection.Decision.NONE));
+        keys.put("decision", Map.of("enum", words));
+        keys.put("decided-by", ref("text"));
+        keys.put("decided-on", ref("day"));
+        keys.put("note", ref("textOrNothing"));
+        return closed(keys, List.of("rule", layout.unit.id(), "decision", "decided-by", "decided-on"));
     }
 
     private Map<String, Object> unit() {

@@ -72,6 +72,13 @@ public final class InspectionWriter {
         if (!earlier.isEmpty()) {
             all.put("earlier", earlier);
         }
+        List<Object> decisions = new ArrayList<>();
+        for (Inspection.Decided one : inspection.decisions()) {
+            decisions.add(decided(one));
+        }
+        if (!decisions.isEmpty()) {
+            all.put("decisions", decisions);
+        }
         List<Object> units = new ArrayList<>();
         for (Inspection.Visited unit : inspection.units()) {
             units.add(new OfUnit(unit).whole());
@@ -94,6 +101,18 @@ public final class InspectionWriter {
         }
         put(fields, "decided-by", one.decidedBy());
         put(fields, "decided-on", one.decidedOn());
+        return fields;
+    }
+
+    private Map<String, Object> decided(Inspection.Decided one) {
+        Map<String, Object> fields = new LinkedHashMap<>();
+        fields.put("rule", one.rule());
+        fields.put(layout.unit.id(), one.unit());
+        put(fields, "subject", one.subject());
+        fields.put("decision", Words.of(one.decision()));
+        fields.put("decided-by", one.by());
+        fields.put("decided-on", one.on().toString());
+        put(fields, "note", one.note());
         return fields;
     }
 

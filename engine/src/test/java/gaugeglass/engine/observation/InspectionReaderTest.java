@@ -65,6 +65,15 @@ class InspectionReaderTest {
         assertThat(first.disputes())
                 .containsExactly(new Observations.Dispute("brake.slips", "rear brake", "the rim was wet"));
         assertThat(visit.earlier()).hasSize(1);
+        assertThat(visit.decisions())
+                .containsExactly(new Inspection.Decided(
+                        "brake.slips",
+                        "R1",
+                        "rear brake",
+                        Inspection.Decision.DEFERRED,
+                        "the owner",
+                        LocalDate.of(2026, 9, 16),
+                        "until spring"));
         assertThat(visit.units().get(1).observations().roster("wheel").unread()).isEqualTo("wrapped up");
     }
 

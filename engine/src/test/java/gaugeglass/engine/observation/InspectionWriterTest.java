@@ -33,6 +33,7 @@ class InspectionWriterTest {
                 one.note(),
                 one.units(),
                 one.earlier(),
+                one.decisions(),
                 one.remarks().stream()
                         .map(remark -> new Inspection.Remark(0, remark.where(), remark.what()))
                         .toList());
