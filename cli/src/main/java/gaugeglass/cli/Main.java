@@ -10,6 +10,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 
 /** The entry of the command line. */
 public final class Main {
@@ -36,6 +37,7 @@ public final class Main {
                 version(),
                 Runtime.getRuntime().availableProcessors(),
                 Main.class.getClassLoader());
+        shell.at(LocalDateTime::now, () -> System.nanoTime() / 1_000_000);
         int code;
         try {
             code = Commands.run(args, shell);

@@ -103,7 +103,8 @@ public final class Rulebook {
         return new Assessing(this, observations, date).assess();
     }
 
-    List<Reckoning> reckonings() {
+    /** What is worked out before the rules run, and from what. */
+    public List<Reckoning> reckonings() {
         return reckonings;
     }
 

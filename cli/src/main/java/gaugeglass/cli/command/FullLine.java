@@ -3,6 +3,7 @@ package gaugeglass.cli.command;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.text.Nearest;
 import gaugeglass.engine.text.Words;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,12 +72,22 @@ final class FullLine {
                 return CheckCommand.run(check(said), shell);
             case "rulebook":
                 return done(RulebookCommand.run(rulebook(said), shell));
+            case "walk":
+                return walk(said);
             case "schema":
                 return schema(words(said));
             default:
                 usage(said.commandSpec()).lines().forEach(shell::say);
                 return Code.WRONG_LINE;
         }
+    }
+
+    private int walk(ParseResult said) {
+        return WalkCommand.run(
+                Path.of(words(said).get(0)),
+                said.hasMatchedOption("--last") ? Optional.of(Path.of(value(said, "--last"))) : Optional.empty(),
+                said.hasMatchedOption("--checklist") ? Optional.of(value(said, "--checklist")) : Optional.empty(),
+                shell);
     }
 
     private int done() {
@@ -282,8 +293,33 @@ final class FullLine {
                 .description("inspection (what is read) or assessment (what is printed as JSON).")
                 .build());
 
+        CommandSpec walk = command(
+                "walk",
+                "Walk through an inspection in the terminal, question by question; every answer is on disk before the next"
+                        + " question.");
+        walk.addPositional(PositionalParamSpec.builder()
+                .index("0")
+                .arity("1")
+                .paramLabel("FILE")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description("The inspection file; one that is not there is begun, one that is there is gone on with.")
+                .build());
+        walk.addOption(OptionSpec.builder("--checklist")
+                .paramLabel("ID")
+                .type(String.class)
+                .description("By which checklist; without it the file's, or you are asked.")
+                .build());
+        walk.addOption(OptionSpec.builder("--last")
+                .paramLabel("FILE")
+                .type(String.class)
+                .description(
+                        "Last visit's inspection: what is fitted and its dates are shown beside the questions, never"
+                                + " readings or tests.")
+                .build());
+
         Map<String, CommandSpec> commands = new LinkedHashMap<>();
-        for (CommandSpec command : List.of(assess, check, rulebook, schema)) {
+        for (CommandSpec command : List.of(walk, assess, check, rulebook, schema)) {
             commands.put(command.name(), command);
         }
         commands.forEach(top::addSubcommand);

@@ -13,7 +13,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /** What a command has around it: streams, a screen, and a rulebook that is loaded when it is asked for. */
 public final class Shell {
@@ -27,6 +30,10 @@ public final class Shell {
     private final ClassLoader loader;
     private Optional<StoredBook> stored = Optional.empty();
     private boolean canWrite = true;
+    private Supplier<LocalDateTime> now = () -> {
+        throw new IllegalStateException("this shell was not given the time");
+    };
+    private LongSupplier millis = () -> 0;
 
     /**
      * Puts a shell together.
@@ -56,6 +63,21 @@ public final class Shell {
         this.version = version;
         this.threads = threads;
         this.loader = loader;
+    }
+
+    /** Gives it the time of day and a clock that only runs forward; without them nothing can be walked. */
+    public Shell at(Supplier<LocalDateTime> now, LongSupplier millis) {
+        this.now = now;
+        this.millis = millis;
+        return this;
+    }
+
+    LocalDateTime now() {
+        return now.get();
+    }
+
+    LongSupplier millis() {
+        return millis;
     }
 
     InputStream in() {

@@ -54,6 +54,14 @@ final class Visit {
         return unit(inspection, unit, builder -> builder.dispute(dispute));
     }
 
+    /** The inspection with the checklist that a unit is walked by. */
+    static Inspection walkedBy(Inspection inspection, int unit, String checklist) {
+        List<Inspection.Visited> units = new ArrayList<>(inspection.units());
+        Inspection.Visited old = units.get(unit);
+        units.set(unit, new Inspection.Visited(old.name(), checklist, old.observations()));
+        return of(inspection, inspection.site(), units);
+    }
+
     private interface Listed {
         void change(List<Answer> list);
     }
@@ -86,7 +94,9 @@ final class Visit {
         units.set(
                 unit,
                 new Inspection.Visited(
-                        old.name(), change.apply(old.observations().toBuilder()).build()));
+                        old.name(),
+                        old.checklist(),
+                        change.apply(old.observations().toBuilder()).build()));
         return of(inspection, inspection.site(), units);
     }
 

@@ -12,8 +12,11 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -109,6 +112,20 @@ final class VisitFile implements Closeable {
             replace(kept, before());
         }
         replace(next, path);
+    }
+
+    /** What kept a file from being written, in words. */
+    static String reason(IOException e) {
+        if (e instanceof AccessDeniedException) {
+            return "access is denied";
+        }
+        if (e instanceof NoSuchFileException) {
+            return "its folder is not there";
+        }
+        if (e instanceof FileSystemException file && file.getReason() != null) {
+            return file.getReason();
+        }
+        return String.valueOf(e.getMessage());
     }
 
     private static void write(Path file, byte[] bytes) throws IOException {

@@ -23,6 +23,7 @@ import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.observation.Subjects;
 import gaugeglass.engine.text.Words;
+import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Stage;
@@ -179,7 +180,7 @@ final class Walk {
             }
             boolean freeText = place.question().item().stream()
                     .flatMap(item -> item.values().stream())
-                    .anyMatch(part -> part.form() == gaugeglass.engine.vocabulary.Component.Form.TEXT);
+                    .anyMatch(part -> part.form() == Component.Form.TEXT);
             Optional<Order> order = Order.of(typed, freeText);
             if (order.isPresent()) {
                 if (obey(order.get(), place)) {
@@ -347,7 +348,7 @@ final class Walk {
                 file.save(changed);
                 break;
             } catch (IOException e) {
-                talk.say("THIS ANSWER IS NOT YET ON DISK: " + reason(e));
+                talk.say("THIS ANSWER IS NOT YET ON DISK: " + VisitFile.reason(e));
                 talk.say(
                         "The file still holds everything before it. Make room or access, then press Enter to try again;"
                                 + " or type q to leave without this answer.");
@@ -359,10 +360,6 @@ final class Walk {
         inspection = changed;
         judge();
         announce();
-    }
-
-    private static String reason(IOException e) {
-        return e.getClass().getSimpleName().replace("Exception", "") + " " + e.getMessage();
     }
 
     private void announce() {

@@ -67,9 +67,15 @@ public record Inspection(
      * One unit that was visited.
      *
      * @param name its name; empty where none was given
+     * @param checklist the id of the checklist that is walked; empty where none is
      * @param observations what was observed of it and of the site
      */
-    public record Visited(String name, Observations observations) {
+    public record Visited(String name, String checklist, Observations observations) {
+        /** One that was visited without a checklist. */
+        public Visited(String name, Observations observations) {
+            this(name, "", observations);
+        }
+
         /** The unit's id, which stays the same over years. */
         public String id() {
             return observations.unit();

@@ -300,7 +300,7 @@ public final class InspectionReader {
                         Optional.ofNullable(leftCounts.get(entry.getKey())));
             }
             disputes(fields, place, builder);
-            return new Visited(text(fields, "name", place), builder.build());
+            return new Visited(text(fields, "name", place), text(fields, "checklist", place), builder.build());
         }
 
         private void groups(Node.Fields fields, Place place, Context context, Observations.Builder builder) {

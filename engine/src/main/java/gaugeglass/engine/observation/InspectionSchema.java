@@ -151,6 +151,7 @@ public final class InspectionSchema {
         Map<String, Object> keys = new LinkedHashMap<>();
         keys.put("id", ref("name"));
         keys.put("name", ref("textOrNothing"));
+        keys.put("checklist", ref("textOrNothing"));
         groups(keys);
         layout.equipment.forEach((plural, equipment) -> keys.put(plural, equipment(equipment)));
         Map<String, Object> left = new LinkedHashMap<>();

@@ -144,6 +144,7 @@ public final class InspectionWriter {
             Map<String, Object> all = new LinkedHashMap<>();
             all.put("id", unit.id());
             put(all, "name", unit.name());
+            put(all, "checklist", unit.checklist());
             groups(all, State.AS_FOUND, "");
             for (Map.Entry<String, Equipment> entry : layout.equipment.entrySet()) {
                 Map<String, Object> written = equipment(entry.getValue());

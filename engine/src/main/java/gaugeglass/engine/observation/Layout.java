@@ -26,7 +26,7 @@ final class Layout {
     /** Keys with a meaning of their own beside the questions of a place. */
     static final Set<String> BESIDE_SITE = Set.of("id", "name");
 
-    static final Set<String> BESIDE_UNIT = Set.of("id", "name", AS_LEFT, "at", "disputed");
+    static final Set<String> BESIDE_UNIT = Set.of("id", "name", "checklist", AS_LEFT, "at", "disputed");
     static final Set<String> BESIDE_COUNTED = Set.of("tag", "present", AS_LEFT, "at");
     static final Set<String> BESIDE_FIXED = Set.of("at");
     static final Set<String> BESIDE_PARTS = Set.of("unread", "note", "photos", "at", "value");
@@ -40,7 +40,7 @@ final class Layout {
     /** The keys of the site, of a unit, and of what a unit has as left. */
     final Set<String> siteKeys = new LinkedHashSet<>(List.of("id", "name"));
 
-    final Set<String> unitKeys = new LinkedHashSet<>(List.of("id", "name"));
+    final Set<String> unitKeys = new LinkedHashSet<>(List.of("id", "name", "checklist"));
     final Set<String> leftKeys = new LinkedHashSet<>(List.of("at"));
 
     /** A counted kind with its questions, by its plural. */
