@@ -234,19 +234,39 @@ public final class BlankInspection {
         text.append(in).append(content).append('\n');
     }
 
+    /** The words of a sentence; what stands in braces is not broken. */
+    private static List<String> pieces(String words) {
+        List<String> pieces = new ArrayList<>();
+        StringBuilder piece = new StringBuilder();
+        boolean isInBraces = false;
+        for (int i = 0; i < words.length(); i++) {
+            char c = words.charAt(i);
+            isInBraces = c == '{' || isInBraces && c != '}';
+            if (c == ' ' && !isInBraces) {
+                pieces.add(piece.toString());
+                piece.setLength(0);
+            } else {
+                piece.append(c);
+            }
+        }
+        pieces.add(piece.toString());
+        return pieces;
+    }
+
     /** A comment, broken into lines between words. */
     private void comment(String in, String words) {
-        StringBuilder row = new StringBuilder();
         // The spaces that a key in an example is indented by stay.
         int lead = words.length() - words.stripLeading().length();
-        row.append(words, 0, lead);
-        for (String word : words.substring(lead).split(" ")) {
-            if (row.length() > lead && in.length() + 2 + row.length() + 1 + word.length() > WIDTH) {
+        StringBuilder row = new StringBuilder(words.substring(0, lead));
+        boolean isEmpty = true;
+        for (String word : pieces(words.substring(lead))) {
+            if (!isEmpty && in.length() + 2 + row.length() + 1 + word.length() > WIDTH) {
                 line(in, "# " + row);
                 row.setLength(0);
+                isEmpty = true;
             }
-            row.append(row.length() > lead ? " " : "").append(word);
-            lead = Math.min(lead, row.length());
+            row.append(isEmpty ? "" : " ").append(word);
+            isEmpty = false;
         }
         line(in, "# " + row);
     }

@@ -184,8 +184,7 @@ public final class InspectionReader {
             List<Earlier> earlier = earlier(all);
             List<Decided> decisions = decisions(all, units);
             if (!mistakes.isEmpty()) {
-                mistakes.sort(Comparator.comparingInt(Mistake::line).thenComparingInt(Mistake::column));
-                throw new Mistakes(mistakes);
+                throw sorted();
             }
             return new Inspection(
                     file,
@@ -919,8 +918,21 @@ public final class InspectionReader {
 
         // ---- small steps
 
+        /** Keeps a mistake; a file with very many is not read to its end. */
+        private void add(Mistake mistake) {
+            mistakes.add(mistake);
+            if (mistakes.size() >= NodeReader.MOST_MISTAKES) {
+                throw sorted();
+            }
+        }
+
+        private Mistakes sorted() {
+            mistakes.sort(Comparator.comparingInt(Mistake::line).thenComparingInt(Mistake::column));
+            return new Mistakes(mistakes);
+        }
+
         private void wrong(Node node, Place place, String what, String expected, String nearest) {
-            mistakes.add(new Mistake(file, node.line(), node.column(), place.path(), what, expected, nearest));
+            add(new Mistake(file, node.line(), node.column(), place.path(), what, expected, nearest));
         }
 
         /** Says that a key is missing, unless a misspelt one stands for it. */
@@ -1113,7 +1125,7 @@ public final class InspectionReader {
                 String expected = places.isEmpty()
                         ? "one of " + String.join(", ", known)
                         : "it under " + String.join(" or ", places);
-                mistakes.add(new Mistake(
+                add(new Mistake(
                         file,
                         field.line(),
                         field.column(),

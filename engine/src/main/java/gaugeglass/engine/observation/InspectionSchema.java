@@ -42,6 +42,11 @@ public final class InspectionSchema {
     private static final String QUANTITY =
             "[0-9\\u00BC-\\u00BE\\u2150-\\u215E].*[^0-9\\u00BC-\\u00BE\\u2150-\\u215E.,/\\s-]";
 
+    /** Ends the name of what one member of a fixed set may hold, and of a value alone; no id holds a double hyphen. */
+    private static final String ONE = "--one";
+
+    private static final String VALUE = "--value";
+
     private final Layout layout;
 
     private InspectionSchema(Vocabulary vocabulary) {
@@ -100,6 +105,18 @@ public final class InspectionSchema {
                                 Map.of("const", Subjects.NOT_LISTED)),
                         "A short name that stays the same over years."));
         all.put("unread", closed(notes("unread", ref("text")), List.of("unread")));
+        for (Question question : layout.questions()) {
+            all.put(question.item.id(), question(question));
+            if (question.parts.size() == 1) {
+                all.put(question.item.id() + VALUE, value(question.parts.get(0)));
+            }
+        }
+        for (Equipment equipment : layout.equipment.values()) {
+            for (FixedSet set : equipment.sets.values()) {
+                all.put(set.kind.plural(), members(set));
+                all.put(set.kind.plural() + ONE, member(set));
+            }
+        }
         return all;
     }
 
@@ -216,23 +233,26 @@ public final class InspectionSchema {
 
     private static void answers(Map<String, Object> into, Equipment equipment) {
         questions(into, equipment.questions.values());
-        equipment.sets.forEach((plural, set) -> into.put(plural, nullOr(closed(members(set), List.of()))));
+        equipment.sets.forEach((plural, set) -> into.put(plural, ref(plural)));
     }
 
     private static Map<String, Object> members(FixedSet set) {
         Map<String, Object> members = new LinkedHashMap<>();
-        for (String word : set.members.keySet()) {
-            Map<String, Object> keys = new LinkedHashMap<>();
-            keys.put("at", ref("time"));
-            questions(keys, set.questions.values());
-            members.put(word, nullOr(closed(keys, List.of())));
-        }
-        return members;
+        set.members.keySet().forEach(word -> members.put(word, ref(set.kind.plural() + ONE)));
+        return nullOr(closed(members, List.of()));
     }
 
+    private static Map<String, Object> member(FixedSet set) {
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("at", ref("time"));
+        questions(keys, set.questions.values());
+        return nullOr(closed(keys, List.of()));
+    }
+
+    /** Each question is defined once, under its item's id: it stands in several places. */
     private static void questions(Map<String, Object> into, Collection<Question> questions) {
         for (Question question : questions) {
-            into.put(question.key(), question(question));
+            into.put(question.key(), ref(question.item.id()));
         }
     }
 
@@ -240,9 +260,9 @@ public final class InspectionSchema {
         List<Map<String, Object>> ways = new ArrayList<>();
         ways.add(map("type", "null"));
         if (question.parts.size() == 1) {
-            Part part = question.parts.get(0);
-            ways.add(value(part));
-            ways.add(closed(notes("value", nullOr(value(part))), List.of("value")));
+            Map<String, Object> value = ref(question.item.id() + VALUE);
+            ways.add(value);
+            ways.add(closed(notes("value", nullOr(value)), List.of("value")));
         } else {
             Map<String, Object> keys = new LinkedHashMap<>();
             List<String> required = new ArrayList<>();

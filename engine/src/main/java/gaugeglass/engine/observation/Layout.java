@@ -122,10 +122,12 @@ final class Layout {
         Map<String, Object> constants() {
             Map<String, Object> known = constants;
             if (known == null) {
-                known = new HashMap<>();
+                Map<String, Object> words = new HashMap<>();
                 for (Object constant : item.constants(component)) {
-                    known.put(Words.of((Enum<?>) constant), constant);
+                    words.put(Words.of((Enum<?>) constant), constant);
                 }
+                // Immutable, so that a thread that sees it at all sees all of it.
+                known = Map.copyOf(words);
                 constants = known;
             }
             return known;
@@ -255,6 +257,17 @@ final class Layout {
             }
         }
         throw new IllegalArgumentException("a fixed kind belongs to \"" + kind + "\", which is not counted");
+    }
+
+    /** Every question, place by place. */
+    List<Question> questions() {
+        List<Question> all = new ArrayList<>(site.values());
+        groups.values().forEach(questions -> all.addAll(questions.values()));
+        for (Equipment own : equipment.values()) {
+            all.addAll(own.questions.values());
+            own.sets.values().forEach(set -> all.addAll(set.questions.values()));
+        }
+        return all;
     }
 
     /** Where a word that stands in the wrong place belongs; empty where it is no word of the vocabulary. */

@@ -37,6 +37,9 @@ public final class NodeReader {
     /** The longest text that is read, in characters. */
     public static final int LONGEST = 8 * 1024 * 1024;
 
+    /** So many mistakes are named in one file; then reading stops. */
+    public static final int MOST_MISTAKES = 100;
+
     private static final int DEEPEST = 24;
 
     private static final JsonFactory JSON = JsonFactory.builder()
@@ -151,6 +154,9 @@ public final class NodeReader {
                     column,
                     "\"" + Node.shortened(key) + "\" stands here a second time; the first is on line " + before.line(),
                     "each key once"));
+            if (mistakes.size() >= MOST_MISTAKES) {
+                throw new Mistakes(mistakes);
+            }
         }
     }
 

@@ -6,10 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.Unit;
 import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.text.Plain;
 import gaugeglass.engine.toy.Bicycles;
 import gaugeglass.engine.toy.BrakeKind;
 import gaugeglass.engine.toy.BrakeSort;
 import gaugeglass.engine.toy.ChainSize;
+import gaugeglass.engine.toy.Crack;
+import gaugeglass.engine.toy.FrameCrack;
 import gaugeglass.engine.toy.FrameMaterial;
 import gaugeglass.engine.toy.Grip;
 import gaugeglass.engine.toy.Material;
@@ -20,6 +23,7 @@ import gaugeglass.engine.vocabulary.Vocabulary;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class InspectionReaderTest {
@@ -141,5 +145,52 @@ class InspectionReaderTest {
         String text = "format: 1\nsite: {id: a}\n";
         assertThatThrownBy(() -> read(text)).isInstanceOf(Mistakes.class).hasMessageContaining("the visit has no date");
         assertThat(READER.read("v", text, LocalDate.of(2026, 1, 2)).date()).isEqualTo(LocalDate.of(2026, 1, 2));
+    }
+
+    @Test
+    void terminal_escapes_in_a_name_are_read_and_shown_harmlessly() {
+        Inspection visit = read("format: 1\nsite: {id: a, name: \"\\e[2J Hall\"}\nvisit: {date: 2026-09-14}\n");
+        assertThat(visit.siteName()).isEqualTo("\u001B[2J Hall");
+        assertThat(Plain.of(visit.siteName())).isEqualTo("\\u001b[2J Hall");
+    }
+
+    @Test
+    void words_of_a_choice_may_be_spelled_as_people_spell_them() {
+        for (String written : List.of("none-seen", "None seen", "NONE_SEEN", "none  seen", "none\u2011seen")) {
+            Inspection visit = read("format: 1\nsite: {id: a}\nvisit: {date: 2026-09-14}\nbicycles:\n"
+                    + "  - id: R1\n    frame: {crack: " + written + "}\n");
+            assertThat(fact(visit, "frame.crack", State.AS_FOUND))
+                    .as(written)
+                    .contains(new FrameCrack(Crack.NONE_SEEN));
+        }
+    }
+
+    @Test
+    void what_was_put_in_on_the_visit_has_its_answers_as_left() {
+        Inspection visit = read(Samples.text("full.yaml"));
+        assertThat(fact(visit, "brake.kind", State.AS_FOUND, "drum")).isEmpty();
+        assertThat(fact(visit, "brake.kind", State.AS_LEFT, "drum")).isPresent();
+    }
+
+    @Test
+    void a_file_of_nothing_but_mistakes_is_left_after_a_hundred() {
+        StringBuilder text = new StringBuilder("format: 1\nsite: {id: a}\nvisit: {date: 2026-09-14}\n");
+        for (int i = 0; i < 5000; i++) {
+            text.append("key").append(i).append(": 1\n");
+        }
+        assertThatThrownBy(() -> read(text.toString()))
+                .isInstanceOfSatisfying(Mistakes.class, e -> assertThat(e.all()).hasSize(100));
+    }
+
+    @Test
+    void one_reader_serves_several_threads() {
+        InspectionReader fresh = new InspectionReader(VOCABULARY);
+        String text = Samples.text("full.yaml");
+        List<Inspection.Visited> once = READER.read("f", text).units();
+        assertThat(IntStream.range(0, 200)
+                        .parallel()
+                        .mapToObj(i -> fresh.read("f", text).units())
+                        .distinct())
+                .containsExactly(once);
     }
 }

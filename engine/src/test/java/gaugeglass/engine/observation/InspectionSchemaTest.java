@@ -67,6 +67,21 @@ class InspectionSchemaTest {
     }
 
     @Test
+    void every_group_is_closed() {
+        String text = InspectionSchema.of(VOCABULARY);
+        assertThat(text.split("\"type\" : \"object\"", -1))
+                .hasSameSizeAs(text.split("\"additionalProperties\" : false", -1))
+                .hasSizeGreaterThan(10);
+    }
+
+    @Test
+    void every_question_is_described_in_its_own_words() {
+        String text = InspectionSchema.of(VOCABULARY);
+        VOCABULARY.items().stream().filter(item -> !item.isReckoned()).forEach(item -> assertThat(text)
+                .contains("\"description\" : \"" + item.ask() + "\""));
+    }
+
+    @Test
     void every_sound_sample_passes() {
         assertThat(errors(Samples.text("full.yaml"), InputFormat.YAML)).isEmpty();
         assertThat(errors(Samples.text("full.json"), InputFormat.JSON)).isEmpty();
