@@ -129,7 +129,7 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
                 "title", card.title(),
                 "about", card.about(),
                 "stage", card.stage().word(),
-                "consequence", card.consequence().word(),
+                "consequence", card.sign() ? "" : card.consequence().word(),
                 "release", card.release() ? "yes" : "",
                 "sign", card.sign() ? "yes" : "",
                 "bands", bands,
@@ -192,7 +192,9 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
                                         "keys",
                                         s.keyBinds(),
                                         "join",
-                                        s.join())));
+                                        s.join(),
+                                        "literal",
+                                        s.literal())));
     }
 
     /** Keys with their values; what is empty is left out. */
