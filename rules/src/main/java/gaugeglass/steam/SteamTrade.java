@@ -3,8 +3,22 @@ package gaugeglass.steam;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Reckoning;
 import gaugeglass.engine.vocabulary.Trade;
+import gaugeglass.steam.observed.BoilerCondition;
+import gaugeglass.steam.observed.BoilerPlate;
+import gaugeglass.steam.observed.Burner;
+import gaugeglass.steam.observed.Coil;
 import gaugeglass.steam.observed.CutoffTests;
 import gaugeglass.steam.observed.Cutoffs;
+import gaugeglass.steam.observed.Piping;
+import gaugeglass.steam.observed.Records;
+import gaugeglass.steam.observed.SafetyValves;
+import gaugeglass.steam.observed.Site;
+import gaugeglass.steam.reckoned.EqualizerReckoning;
+import gaugeglass.steam.reckoned.FanAirReckoning;
+import gaugeglass.steam.reckoned.GrossOutputReckoning;
+import gaugeglass.steam.reckoned.ReliefReckoning;
+import gaugeglass.steam.reckoned.RoomAirReckoning;
+import gaugeglass.steam.reckoned.RoomCoRiseReckoning;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -25,11 +39,29 @@ public final class SteamTrade implements Trade {
     /** In the order of a visit. */
     @Override
     public List<Class<? extends Record>> items() {
-        return Stream.of(Cutoffs.ITEMS, CutoffTests.ITEMS).flatMap(List::stream).toList();
+        return Stream.of(
+                        Site.ITEMS,
+                        Records.ITEMS,
+                        BoilerPlate.ITEMS,
+                        BoilerCondition.ITEMS,
+                        Burner.ITEMS,
+                        Piping.ITEMS,
+                        Coil.ITEMS,
+                        SafetyValves.ITEMS,
+                        Cutoffs.ITEMS,
+                        CutoffTests.ITEMS)
+                .flatMap(List::stream)
+                .toList();
     }
 
     @Override
     public List<Reckoning> reckonings() {
-        return List.of();
+        return List.of(
+                new RoomCoRiseReckoning(),
+                new RoomAirReckoning(),
+                new FanAirReckoning(),
+                new GrossOutputReckoning(),
+                new ReliefReckoning(),
+                new EqualizerReckoning());
     }
 }
