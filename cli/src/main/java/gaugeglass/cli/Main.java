@@ -3,6 +3,7 @@ package gaugeglass.cli;
 import gaugeglass.cli.command.Commands;
 import gaugeglass.cli.command.Shell;
 import gaugeglass.cli.paper.Screen;
+import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
@@ -28,8 +29,9 @@ public final class Main {
         // Not System.out: it swallows what goes wrong, and its character set cannot be chosen.
         OutputStream out = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), 1 << 14);
         OutputStream err = new FileOutputStream(FileDescriptor.err);
+        // A file stream by itself tries to seek, which a pipe refuses.
         Shell shell = new Shell(
-                new FileInputStream(FileDescriptor.in),
+                new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
                 out,
                 err,
                 screen(),

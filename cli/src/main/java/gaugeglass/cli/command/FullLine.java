@@ -4,6 +4,7 @@ import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.text.Nearest;
 import gaugeglass.engine.text.Words;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,6 +75,9 @@ final class FullLine {
                 return done(RulebookCommand.run(rulebook(said), shell));
             case "walk":
                 return walk(said);
+            case "blank":
+                shell.print(BlankCommand.text(blank(said), shell));
+                return done();
             case "schema":
                 return schema(words(said));
             default:
@@ -82,7 +86,10 @@ final class FullLine {
         }
     }
 
-    private int walk(ParseResult said) {
+    private int walk(ParseResult said) throws Wrong {
+        if (words(said).isEmpty()) {
+            throw new Wrong("no inspection file is named; one that is not there is begun");
+        }
         return WalkCommand.run(
                 Path.of(words(said).get(0)),
                 said.hasMatchedOption("--last") ? Optional.of(Path.of(value(said, "--last"))) : Optional.empty(),
@@ -110,7 +117,6 @@ final class FullLine {
     }
 
     static AssessOptions assess(ParseResult said) throws Wrong {
-        String date = said.matchedOptionValue("--date", "");
         return new AssessOptions(
                 inputs(said),
                 said.matchedOptionValue("--lines", false),
@@ -118,11 +124,7 @@ final class FullLine {
                 said.hasMatchedOption("--fail-at")
                         ? Optional.of(constant("--fail-at", Urgency.values(), value(said, "--fail-at")))
                         : Optional.empty(),
-                said.hasMatchedOption("--date")
-                        ? Optional.of(QuickLine.date(date)
-                                .orElseThrow(() -> new Wrong("--date: \"" + date
-                                        + "\" is no date; expected year, month and day such as 2026-09-14")))
-                        : Optional.empty());
+                date(said));
     }
 
     private static CheckOptions check(ParseResult said) throws Wrong {
@@ -138,6 +140,32 @@ final class FullLine {
             throw new Wrong("an id, --limits and --items each ask for something else; expected one of them");
         }
         return new RulebookCommand.Options(ids, limits, items, as);
+    }
+
+    private BlankCommand.Options blank(ParseResult said) throws Wrong {
+        String system = value(said, "--system");
+        List<String> known = BlankCommand.systems(shell.vocabulary());
+        if (said.hasMatchedOption("--system") && !known.contains(system)) {
+            throw new Wrong("--system: \"" + system + "\" is not known; expected one of " + String.join(", ", known)
+                    + meant(system, known));
+        }
+        return new BlankCommand.Options(
+                system,
+                said.matchedOptionValue("--site", "site"),
+                said.matchedOptionValue("--boiler", "B1"),
+                date(said).orElseGet(() -> shell.now().toLocalDate()));
+    }
+
+    private static Optional<LocalDate> date(ParseResult said) throws Wrong {
+        if (!said.hasMatchedOption("--date")) {
+            return Optional.empty();
+        }
+        String date = value(said, "--date");
+        Optional<LocalDate> day = QuickLine.date(date);
+        if (day.isEmpty()) {
+            throw new Wrong("--date: \"" + date + "\" is no date; expected year, month and day such as 2026-09-14");
+        }
+        return day;
     }
 
     private static String value(ParseResult said, String option) {
@@ -283,6 +311,21 @@ final class FullLine {
         rulebook.addOption(flag("--items", "List what can be answered in an inspection."));
         rulebook.addOption(as("Results as text, json or jsonl."));
 
+        CommandSpec blank =
+                command("blank", "Write an inspection without answers, every question above its key, to be filled in.");
+        blank.addOption(OptionSpec.builder("--system")
+                .paramLabel("KIND")
+                .type(String.class)
+                .description("Leave out what does not matter for this kind of system.")
+                .build());
+        blank.addOption(named("--site", "The site's id: a short name that stays the same over years."));
+        blank.addOption(named("--boiler", "The boiler's id, likewise."));
+        blank.addOption(OptionSpec.builder("--date")
+                .paramLabel("YYYY-MM-DD")
+                .type(String.class)
+                .description("The day of the visit; today unless told.")
+                .build());
+
         CommandSpec schema = command("schema", "Print the JSON Schema of a kind of file.");
         schema.addPositional(PositionalParamSpec.builder()
                 .index("0")
@@ -319,7 +362,7 @@ final class FullLine {
                 .build());
 
         Map<String, CommandSpec> commands = new LinkedHashMap<>();
-        for (CommandSpec command : List.of(walk, assess, check, rulebook, schema)) {
+        for (CommandSpec command : List.of(walk, assess, check, rulebook, blank, schema)) {
             commands.put(command.name(), command);
         }
         commands.forEach(top::addSubcommand);
@@ -359,6 +402,14 @@ final class FullLine {
     private static OptionSpec flag(String name, String description) {
         return OptionSpec.builder(name)
                 .type(boolean.class)
+                .description(description)
+                .build();
+    }
+
+    private static OptionSpec named(String name, String description) {
+        return OptionSpec.builder(name)
+                .paramLabel("ID")
+                .type(String.class)
                 .description(description)
                 .build();
     }

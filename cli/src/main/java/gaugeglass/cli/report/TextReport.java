@@ -404,7 +404,7 @@ public final class TextReport {
                     parts.add(count + " " + counted(urgency));
                 }
             }
-            String found = parts.isEmpty() ? "Nothing found" : "Found: " + String.join(", ", parts);
+            String found = parts.isEmpty() ? "Found: nothing" : "Found: " + String.join(", ", parts);
             String right = tally.putRight() == 0 ? "" : "; " + tally.putRight() + " put right";
             paper.line(
                     found + right + ". Checks: " + assessment.count(Word.IN_ORDER) + " in order, "

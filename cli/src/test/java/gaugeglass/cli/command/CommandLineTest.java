@@ -89,7 +89,7 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    asses a.yaml                | "asses" is no command; expected one of assess, check, rulebook, schema; did you mean "assess"?
+                    asses a.yaml                | "asses" is no command; expected one of walk, assess, check, rulebook, blank, schema; did you mean "assess"?
                     assess                      | no inspection is named; expected files, folders, or - for standard input
                     assess --lines              | no inspection is named; expected files, folders, or - for standard input
                     check                       | no inspection is named; expected files, folders, or - for standard input
@@ -101,6 +101,7 @@ class CommandLineTest {
                     assess a --fail-at          | --fail-at needs a value: URGENCY
                     assess a --as text --as json | an option stands there twice; expected it once
                     assess a --dat 2026-09-14   | "--dat" is no option here; expected one of -h, --help, --lines, --as, --fail-at, --date; did you mean "--date"?
+                    walk                        | no inspection file is named; one that is not there is begun
                     schema                      | no schema is named; expected one of inspection, assessment
                     schema inspektion           | "inspektion" is no schema; expected one of inspection, assessment; did you mean "inspection"?
                     rulebook --limits --items   | an id, --limits and --items each ask for something else; expected one of them
@@ -123,7 +124,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "assess --help", "check -h", "rulebook --help", "schema --help"})
+    @ValueSource(strings = {"--help", "assess --help", "check -h", "rulebook --help", "blank --help", "schema --help"})
     void help_is_a_result_in_eighty_columns_of_ascii(String line) {
         Ran ran = Ran.of(line.split(" "));
 

@@ -5,6 +5,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 
 /** One command run inside the test, with everything it said. */
 record Ran(int code, String out, String err) {
@@ -26,14 +27,15 @@ record Ran(int code, String out, String err) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Shell shell = new Shell(
-                new ByteArrayInputStream(input),
-                out,
-                err,
-                screen,
-                false,
-                "of the test",
-                threads,
-                Ran.class.getClassLoader());
+                        new ByteArrayInputStream(input),
+                        out,
+                        err,
+                        screen,
+                        false,
+                        "of the test",
+                        threads,
+                        Ran.class.getClassLoader())
+                .at(() -> LocalDateTime.of(2026, 9, 14, 8, 30), () -> 0);
         int code = Commands.run(args, shell);
         boolean json = out.size() > 0 && "{[".indexOf(out.toByteArray()[0]) >= 0;
         Charset charset = json ? StandardCharsets.UTF_8 : screen.charset();
