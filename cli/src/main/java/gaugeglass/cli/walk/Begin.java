@@ -69,6 +69,7 @@ final class Begin {
                 "",
                 units,
                 earlier,
+                List.of(),
                 List.of());
     }
 
