@@ -73,6 +73,13 @@ final class Assessing {
                     highest().isEmpty() || urgency.isAbove(highest().get().urgency()));
         }
 
+        /** Whether the band that was found before is above those found now, and not ruled out. */
+        boolean isWorseOpen(Judged before) {
+            Band worse = before.highest().orElseThrow();
+            return worse.urgency().isAbove(highest().orElseThrow().urgency())
+                    && open.stream().anyMatch(verdict -> verdict.rule().band().equals(worse.name()));
+        }
+
         List<Missing> missing() {
             if (mayBe().isEmpty()) {
                 return List.of();
@@ -173,7 +180,9 @@ final class Assessing {
                     || (foundAfter ? after : before).card().sign()) {
                 continue;
             }
-            if (foundAfter) {
+            if (foundAfter && foundBefore && after.isWorseOpen(before)) {
+                findings.add(finding(before, Standing.STANDING, List.of()));
+            } else if (foundAfter) {
                 boolean arose =
                         before == null || before.word() == Word.IN_ORDER || before.word() == Word.NOT_APPLICABLE;
                 findings.add(finding(after, arose ? Standing.ARISEN : Standing.STANDING, List.of()));

@@ -2,6 +2,7 @@ package gaugeglass.engine.build;
 
 import gaugeglass.engine.book.Band;
 import gaugeglass.engine.book.Basis;
+import gaugeglass.engine.book.BookReader;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.Clue;
 import gaugeglass.engine.book.Diagnosis;
@@ -11,6 +12,8 @@ import gaugeglass.engine.book.Source;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Nearest;
+import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Reckoning;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -27,12 +30,18 @@ final class BookLint {
     }
 
     void check() {
+        reckonings();
+        if (!mistakes.isEmpty()) {
+            return;
+        }
+        Behind behind = new Behind(source.vocabulary(), source.trade());
         Set<String> ruled = new HashSet<>();
         Set<String> limitsUsed = new HashSet<>();
         for (RuleEntry entry : source.entries()) {
             ruled.add(entry.card() + " / " + entry.band());
-            limitsUsed.addAll(entry.limits());
-            firm(entry);
+            Set<String> limits = behind.limits(entry);
+            limitsUsed.addAll(limits);
+            firm(entry, limits);
         }
         Set<String> cautionsUsed = new HashSet<>();
         Set<String> remediesUsed = new HashSet<>();
@@ -68,14 +77,46 @@ final class BookLint {
         source.diagnoses().forEach(this::diagnosis);
     }
 
+    /** A reckoning that asked for a limit which is not there would end a visit's judging. */
+    private void reckonings() {
+        for (Reckoning reckoning : source.trade().reckonings()) {
+            ItemType gives = source.vocabulary().item(reckoning.gives()).orElseThrow();
+            for (Class<? extends Record> need : reckoning.needs()) {
+                ItemType item = source.vocabulary().item(need).orElseThrow();
+                if (gives.isStructural() && !item.isStructural()) {
+                    mistakes.add(new Mistake(
+                            reckoning.getClass().getName(),
+                            0,
+                            0,
+                            gives.id(),
+                            "it is said to tell what is fitted, but rests on " + item.id() + ", which does not",
+                            "all it needs structural, or itself not",
+                            ""));
+                }
+            }
+            for (String limit : reckoning.limits()) {
+                if (!source.limits().containsKey(limit)) {
+                    mistakes.add(new Mistake(
+                            reckoning.getClass().getName(),
+                            0,
+                            0,
+                            "",
+                            "\"" + limit + "\" is no limit",
+                            "a limit of the table",
+                            near(limit, source.limits().keySet())));
+                }
+            }
+        }
+    }
+
     /** No figure that is remembered with less than high certainty may forbid firing. */
-    private void firm(RuleEntry entry) {
+    private void firm(RuleEntry entry, Set<String> limits) {
         Card card = source.cards().get(entry.card());
         Band band = card.band(entry.band()).orElseThrow();
         if (card.sign() || band.urgency() != Urgency.STOP) {
             return;
         }
-        for (String id : entry.limits()) {
+        for (String id : limits) {
             Limit limit = source.limits().get(id);
             boolean firm = limit.basis() != Basis.STANDARD
                     || limit.sources().stream().map(Source::known).anyMatch(Source.Known::isFirm);
@@ -90,6 +131,18 @@ final class BookLint {
     }
 
     private void limit(Limit limit) {
+        try {
+            Limits.moved(limit);
+        } catch (IllegalArgumentException e) {
+            mistakes.add(new Mistake(
+                    "limits.yaml",
+                    0,
+                    0,
+                    limit.id(),
+                    "its step \"" + limit.step() + "\" cannot be added to " + limit.written(),
+                    "a " + BookReader.measures(limit.value()),
+                    ""));
+        }
         if (limit.basis() == Basis.STANDARD && limit.sources().isEmpty()) {
             mistakes.add(new Mistake(
                     "limits.yaml", 0, 0, limit.id(), "its basis is a standard, but it names none", "sources:", ""));

@@ -46,7 +46,7 @@ public final class RulebookBuild {
      */
     public static Built build(String name, String version, String rulePackage, Trade trade, Map<String, String> texts) {
         Vocabulary vocabulary = Vocabulary.of(trade);
-        RulebookSource source = RulebookSource.read(texts, vocabulary);
+        RulebookSource source = RulebookSource.read(texts, vocabulary, trade);
         List<Mistake> mistakes = new ArrayList<>();
         everyItemIsNeeded(trade, vocabulary, source, mistakes);
         RuleCompiler.Compiled compiled = RuleCompiler.compile(rulePackage, vocabulary, source.ruleTexts(), mistakes);

@@ -12,6 +12,7 @@ import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.vocabulary.Trade;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -40,6 +41,7 @@ public final class RulebookSource {
 
     private final Map<String, String> texts;
     private final Vocabulary vocabulary;
+    private final Trade trade;
     private final List<Mistake> mistakes = new ArrayList<>();
     private final Map<String, Card> cards = new LinkedHashMap<>();
     private final Map<String, Limit> limits = new LinkedHashMap<>();
@@ -49,9 +51,10 @@ public final class RulebookSource {
     private final List<WrittenRule> rules = new ArrayList<>();
     private List<RuleEntry> entries = List.of();
 
-    private RulebookSource(Map<String, String> texts, Vocabulary vocabulary) {
+    private RulebookSource(Map<String, String> texts, Vocabulary vocabulary, Trade trade) {
         this.texts = texts;
         this.vocabulary = vocabulary;
+        this.trade = trade;
     }
 
     /** Every file directly in a folder, by name. */
@@ -74,10 +77,11 @@ public final class RulebookSource {
      * Reads and checks a rulebook.
      *
      * @param texts files by name
+     * @param trade whose reckonings its rules may use
      * @throws Mistakes with everything that is wrong in it
      */
-    public static RulebookSource read(Map<String, String> texts, Vocabulary vocabulary) {
-        RulebookSource source = new RulebookSource(texts, vocabulary);
+    public static RulebookSource read(Map<String, String> texts, Vocabulary vocabulary, Trade trade) {
+        RulebookSource source = new RulebookSource(texts, vocabulary, trade);
         source.read();
         if (!source.mistakes.isEmpty()) {
             throw new Mistakes(source.mistakes);
@@ -159,6 +163,11 @@ public final class RulebookSource {
 
     public List<Diagnosis> diagnoses() {
         return diagnoses;
+    }
+
+    /** The trade whose reckonings the rules may use. */
+    Trade trade() {
+        return trade;
     }
 
     public Vocabulary vocabulary() {

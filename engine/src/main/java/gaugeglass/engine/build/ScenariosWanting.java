@@ -10,7 +10,6 @@ import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
-import gaugeglass.engine.vocabulary.Reckoning;
 import gaugeglass.engine.vocabulary.Trade;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -26,12 +25,12 @@ public final class ScenariosWanting {
 
     private final ScenarioRunner runner;
     private final Vocabulary vocabulary;
-    private final List<Reckoning> reckonings;
+    private final Behind behind;
 
     public ScenariosWanting(ScenarioRunner runner, Trade trade) {
         this.runner = runner;
         this.vocabulary = runner.rulebook().vocabulary();
-        this.reckonings = trade.reckonings();
+        this.behind = new Behind(vocabulary, trade);
     }
 
     /**
@@ -49,8 +48,7 @@ public final class ScenariosWanting {
         List<String> lacking = new ArrayList<>();
         Set<String> limits = new LinkedHashSet<>();
         for (RuleEntry rule : rules) {
-            limits.addAll(rule.limits());
-            limits.addAll(reckonedLimits(rule));
+            limits.addAll(behind.limits(rule));
             if (own.stream().noneMatch(ran -> finds(ran, rule))) {
                 lacking.add("found " + rule.band() + ", by the rule \"" + rule.name() + "\"");
             }
@@ -90,28 +88,6 @@ public final class ScenariosWanting {
                 .anyMatch(ran -> ran.scenario().expect().values().stream().anyMatch(e -> e.word() == word));
     }
 
-    /** The limits behind the reckoned facts a rule looks at. */
-    private Set<String> reckonedLimits(RuleEntry rule) {
-        Set<String> limits = new LinkedHashSet<>();
-        for (Reckoning reckoning : behind(rule)) {
-            limits.addAll(reckoning.limits());
-        }
-        return limits;
-    }
-
-    private List<Reckoning> behind(RuleEntry rule) {
-        Set<String> wanted = new LinkedHashSet<>(rule.needs());
-        List<Reckoning> behind = new ArrayList<>();
-        for (int i = reckonings.size() - 1; i >= 0; i--) {
-            Reckoning reckoning = reckonings.get(i);
-            if (wanted.contains(vocabulary.item(reckoning.gives()).orElseThrow().id())) {
-                behind.add(reckoning);
-                reckoning.needs().forEach(type -> vocabulary.item(type).ifPresent(item -> wanted.add(item.id())));
-            }
-        }
-        return behind;
-    }
-
     /** Whether it looks at how something is doing, not only at what is fitted. */
     private boolean canBeInOrder(RuleEntry rule) {
         for (RuleEntry.Step step : rule.steps()) {
@@ -129,7 +105,7 @@ public final class ScenariosWanting {
         Set<ItemType> looked = new LinkedHashSet<>();
         for (RuleEntry rule : rules) {
             rule.needs().forEach(id -> looked.add(vocabulary.item(id).orElseThrow()));
-            behind(rule).forEach(reckoning -> reckoning
+            behind.reckonings(rule).forEach(reckoning -> reckoning
                     .needs()
                     .forEach(type -> vocabulary.item(type).ifPresent(looked::add)));
         }

@@ -82,6 +82,9 @@ final class OpenJudge {
                 hold(number, step, slot, slot.fact().orElseThrow());
                 continue;
             }
+            if (slot.isEmpty() && (!structuralOnly || slot.isStructural())) {
+                continue;
+            }
             Object already = tried.get(slot);
             if (already != null) {
                 hold(number, step, slot, already);

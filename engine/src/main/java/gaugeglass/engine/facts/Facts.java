@@ -96,7 +96,7 @@ public final class Facts {
                 }
             }
         }
-        Reading reading = facts.new Reading(date, limitsById);
+        Reading reading = facts.new Reading(date, limitsById, false);
         for (Reckoning reckoning : reckonings) {
             ItemType item = vocabulary
                     .item(reckoning.gives())
@@ -229,7 +229,11 @@ public final class Facts {
             return;
         }
         try {
-            for (Record fact : reckoning.work(reading, Subjects.of(keys))) {
+            List<? extends Record> worked = reckoning.work(reading, Subjects.of(keys));
+            if (worked.isEmpty()) {
+                nothing(reckoning, item, keys, reading);
+            }
+            for (Record fact : worked) {
                 if (!item.keysOf(fact).equals(keys)) {
                     throw new IllegalStateException(item.id() + " was reckoned for " + keys + " and gave " + fact);
                 }
@@ -238,6 +242,30 @@ public final class Facts {
             }
         } catch (Lacking lacking) {
             add(Slot.unknown(type, keys, lacking.missing, () -> listed(item, keys), () -> item.witness(keys)));
+        } catch (Nothing nothing) {
+            nothing(reckoning, item, keys, reading);
+        }
+    }
+
+    /** There is nothing to reckon; whether because of what is fitted is seen by looking at that alone. */
+    private void nothing(Reckoning reckoning, ItemType item, List<Object> keys, Reading reading) {
+        boolean structural = true;
+        try {
+            structural = reckoning.work(reading.structural(), Subjects.of(keys)).isEmpty();
+        } catch (Lacking lacking) {
+            structural = false;
+        } catch (Nothing nothing) {
+            // Nothing again, so what is fitted tells it.
+        }
+        add(Slot.empty(reckoning.gives(), keys, structural, () -> listed(item, keys), () -> item.witness(keys)));
+    }
+
+    /** Ends a reckoning that rests on another of which there was nothing to reckon. */
+    private static final class Nothing extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private Nothing() {
+            super(null, null, false, false);
         }
     }
 
@@ -256,10 +284,21 @@ public final class Facts {
     private final class Reading implements Seen {
         private final LocalDate date;
         private final Map<String, Limit> limits;
+        private final boolean structuralOnly;
 
-        private Reading(LocalDate date, Map<String, Limit> limits) {
+        private Reading(LocalDate date, Map<String, Limit> limits, boolean structuralOnly) {
             this.date = date;
             this.limits = limits;
+            this.structuralOnly = structuralOnly;
+        }
+
+        /** Reads only answers that tell what is fitted; any other counts as not seen. */
+        private Reading structural() {
+            return new Reading(date, limits, true);
+        }
+
+        private boolean isOpen(Slot slot) {
+            return !slot.isKnown() && !slot.isEmpty() || structuralOnly && !slot.isStructural();
         }
 
         @Override
@@ -298,11 +337,13 @@ public final class Facts {
         public <T extends Record> List<T> each(Class<T> item) {
             List<T> all = new ArrayList<>();
             List<Missing> missing = new ArrayList<>();
+            boolean open = false;
             for (Slot slot : table(item).all()) {
+                open |= isOpen(slot);
                 missing.addAll(slot.lacking());
                 slot.fact().ifPresent(fact -> all.add(item.cast(fact)));
             }
-            if (!missing.isEmpty()) {
+            if (open) {
                 throw new Lacking(missing);
             }
             return all;
@@ -311,16 +352,16 @@ public final class Facts {
         @Override
         public <T extends Record> boolean any(Class<T> item, Predicate<T> test) {
             List<Missing> missing = new ArrayList<>();
+            boolean open = false;
             for (Slot slot : table(item).all()) {
-                if (slot.isKnown()) {
-                    if (test.test(item.cast(slot.fact().orElseThrow()))) {
-                        return true;
-                    }
-                } else {
+                if (isOpen(slot)) {
+                    open = true;
                     missing.addAll(slot.lacking());
+                } else if (slot.isKnown() && test.test(item.cast(slot.fact().orElseThrow()))) {
+                    return true;
                 }
             }
-            if (!missing.isEmpty()) {
+            if (open) {
                 throw new Lacking(missing);
             }
             return false;
@@ -335,10 +376,10 @@ public final class Facts {
         }
 
         private <T extends Record> T seen(Class<T> item, Slot slot) {
-            if (!slot.isKnown()) {
+            if (isOpen(slot)) {
                 throw new Lacking(slot.lacking());
             }
-            return item.cast(slot.fact().orElseThrow());
+            return item.cast(slot.fact().orElseThrow(Nothing::new));
         }
     }
 }

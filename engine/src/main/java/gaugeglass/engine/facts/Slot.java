@@ -44,6 +44,16 @@ public final class Slot {
         return new Slot(type, keys, fact, structural, List.of(), listing, witnessing);
     }
 
+    /** A place that is known to hold nothing. */
+    static Slot empty(
+            Class<?> type,
+            List<Object> keys,
+            boolean structural,
+            Supplier<? extends List<?>> listing,
+            Supplier<?> witnessing) {
+        return new Slot(type, keys, null, structural, List.of(), listing, witnessing);
+    }
+
     static Slot unknown(
             Class<?> type,
             List<Object> keys,
@@ -70,12 +80,17 @@ public final class Slot {
         return fact != null;
     }
 
+    /** Whether it is known that nothing stands here. */
+    public boolean isEmpty() {
+        return fact == null && lacking.isEmpty();
+    }
+
     /** Whether what it holds is known and tells what is fitted, rather than how it is doing. */
     public boolean isStructural() {
         return structural;
     }
 
-    /** The answers whose lack makes it unknown; empty when it is known. */
+    /** The answers whose lack makes it unknown; none when it is known what stands here, or that nothing does. */
     public List<Missing> lacking() {
         return lacking;
     }

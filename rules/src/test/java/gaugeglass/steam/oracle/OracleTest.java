@@ -6,6 +6,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.RuleEntry;
+import gaugeglass.engine.build.MadeUpVisits;
 import gaugeglass.engine.build.Scenario;
 import gaugeglass.engine.drools.Judges;
 import gaugeglass.engine.drools.Verdict;
@@ -110,7 +111,7 @@ class OracleTest {
             }
         }
         compare(Observations.of(vocabulary, "1").build(), DAY, "the empty visit", card -> true);
-        RandomVisits visits = new RandomVisits(vocabulary, book.allLimits(), DAY, 20260914);
+        MadeUpVisits visits = new MadeUpVisits(vocabulary, book.allLimits(), DAY, 20260914);
         for (int i = 0; i < RANDOM_VISITS; i++) {
             double share = i % 6 / 5.0;
             compare(visits.next(share, i % 3 == 0 ? 0.2 : 0), DAY, "random visit " + i, card -> true);

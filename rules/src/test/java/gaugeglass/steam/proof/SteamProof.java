@@ -2,19 +2,17 @@ package gaugeglass.steam.proof;
 
 import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.build.Behind;
 import gaugeglass.engine.build.RulebookSource;
 import gaugeglass.engine.build.Scenario;
 import gaugeglass.engine.build.ScenarioReader;
 import gaugeglass.engine.build.ScenarioRunner;
-import gaugeglass.engine.vocabulary.Reckoning;
-import gaugeglass.engine.vocabulary.Vocabulary;
 import gaugeglass.steam.SteamTrade;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -50,18 +48,7 @@ public final class SteamProof {
 
     /** The limits that a rule uses, by itself or through what is reckoned for it. */
     public static Set<String> limitsBehind(RuleEntry rule) {
-        Vocabulary vocabulary = stored().vocabulary();
-        Set<String> limits = new LinkedHashSet<>(rule.limits());
-        Set<String> wanted = new LinkedHashSet<>(rule.needs());
-        List<Reckoning> reckonings = new SteamTrade().reckonings();
-        for (int i = reckonings.size() - 1; i >= 0; i--) {
-            Reckoning reckoning = reckonings.get(i);
-            if (wanted.contains(vocabulary.item(reckoning.gives()).orElseThrow().id())) {
-                limits.addAll(reckoning.limits());
-                reckoning.needs().forEach(type -> vocabulary.item(type).ifPresent(item -> wanted.add(item.id())));
-            }
-        }
-        return limits;
+        return new Behind(stored().vocabulary(), new SteamTrade()).limits(rule);
     }
 
     private static final class Once {

@@ -1,7 +1,6 @@
-package gaugeglass.steam.oracle;
+package gaugeglass.engine.build;
 
 import gaugeglass.engine.book.Limit;
-import gaugeglass.engine.build.Limits;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.Roster;
@@ -20,13 +19,13 @@ import java.util.List;
 import java.util.Random;
 
 /** Visits made up from the vocabulary, many of whose readings lie on or beside a limit. */
-public final class RandomVisits {
+public final class MadeUpVisits {
     private final Vocabulary vocabulary;
     private final List<Limit> limits;
     private final LocalDate date;
     private final Random random;
 
-    public RandomVisits(Vocabulary vocabulary, Collection<Limit> limits, LocalDate date, long seed) {
+    public MadeUpVisits(Vocabulary vocabulary, Collection<Limit> limits, LocalDate date, long seed) {
         this.vocabulary = vocabulary;
         this.limits = List.copyOf(limits);
         this.date = date;
