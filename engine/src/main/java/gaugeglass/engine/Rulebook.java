@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.concurrent.Executor;
 
 /**
  * The rules of a trade, compiled, with their words and limits. Immutable; any number of threads may assess with one.
@@ -52,12 +53,21 @@ public final class Rulebook {
 
     /** Makes a rulebook of a stored one whose classes are in {@code loader}. */
     public static Rulebook of(StoredBook stored, ClassLoader loader) {
+        return of(stored, loader, Runnable::run);
+    }
+
+    /**
+     * Makes a rulebook of a stored one, and lets part of the making go on beside the caller.
+     *
+     * @param builder runs what takes longest; the first assessment waits for it
+     */
+    public static Rulebook of(StoredBook stored, ClassLoader loader, Executor builder) {
         Book book = stored.book();
         return new Rulebook(
                 stored.vocabulary(),
                 book,
                 trade(stored.trade(), loader).reckonings(),
-                Judges.of(book.models(), book.rules(), loader));
+                Judges.of(book.models(), book.rules(), loader, builder));
     }
 
     private static Trade trade(String name, ClassLoader loader) {

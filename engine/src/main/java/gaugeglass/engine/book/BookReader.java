@@ -199,25 +199,4 @@ public final class BookReader {
             return otherwise;
         }
     }
-
-    public static RuleEntry rule(Form form) {
-        List<RuleEntry.Step> steps = new ArrayList<>();
-        for (Form step : form.forms("steps")) {
-            steps.add(new RuleEntry.Step(
-                    step.text("type"),
-                    step.text("checks", ""),
-                    step.texts("keys"),
-                    step.text("join", ""),
-                    step.text("literal", "")));
-        }
-        return new RuleEntry(
-                form.text("card"),
-                form.text("band"),
-                form.text("variant", ""),
-                form.text("file"),
-                Integer.parseInt(form.text("line")),
-                form.texts("needs"),
-                form.texts("limits"),
-                steps);
-    }
 }

@@ -1,22 +1,18 @@
 package gaugeglass.engine.book;
 
-import gaugeglass.engine.reading.Form;
-import gaugeglass.engine.reading.Node;
-import gaugeglass.engine.reading.NodeReader;
-import gaugeglass.engine.reading.NodeWriter;
-import gaugeglass.engine.text.Mistake;
-import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.text.PackedReader;
+import gaugeglass.engine.text.PackedWriter;
+import gaugeglass.engine.vocabulary.Stage;
 import gaugeglass.engine.vocabulary.StoredVocabulary;
 import gaugeglass.engine.vocabulary.Vocabulary;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
 /**
- * A rulebook in the form in which a build leaves it and a start reads it: one JSON text that holds
- * the vocabulary, the words, the limits and the index of the compiled rules.
+ * A rulebook in the form in which a build leaves it and a start reads it: one text that holds the vocabulary, the words,
+ * the limits and the index of the compiled rules.
  *
  * @param trade the class name of the trade
  * @param vocabulary its items
@@ -24,9 +20,17 @@ import java.util.function.Function;
  */
 public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
     /** Where a build leaves a rulebook on the class path. */
-    public static final String PATH = "gaugeglass/rulebook.json";
+    public static final String PATH = "gaugeglass/rulebook.packed";
 
-    private static final int FORMAT = 1;
+    private static final String MARK = "gaugeglass rulebook 2";
+
+    private static final Urgency[] URGENCIES = Urgency.values();
+    private static final Stage[] STAGES = Stage.values();
+    private static final Consequence[] CONSEQUENCES = Consequence.values();
+    private static final Basis[] BASES = Basis.values();
+    private static final Source.Known[] KNOWN = Source.Known.values();
+    private static final Limit.Safer[] SAFER = Limit.Safer.values();
+    private static final Clue.When[] WHEN = Clue.When.values();
 
     /**
      * Reads a stored rulebook.
@@ -34,38 +38,35 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
      * @param name what to call it in messages
      * @param text what {@link #write} gave
      * @param loader where the observation classes are
-     * @throws Mistakes when it is not a stored rulebook of this version of the program
+     * @throws IllegalStateException when it is not a stored rulebook of this version of the program
      */
     public static StoredBook read(String name, String text, ClassLoader loader) {
-        List<Mistake> mistakes = new ArrayList<>();
-        Node node = NodeReader.read(name, text, mistakes);
-        Form form = Form.of(name, "", node, mistakes);
-        if (!form.text("format").equals(String.valueOf(FORMAT))) {
-            form.wrong("format", "this is another format of stored rulebook", String.valueOf(FORMAT), "");
-            throw new Mistakes(mistakes);
+        PackedReader in = new PackedReader(text);
+        if (!text.startsWith(MARK.length() + " " + MARK) || !in.text().equals(MARK)) {
+            throw new IllegalStateException(name + " is no stored rulebook of this version of the program");
         }
-        Vocabulary vocabulary = StoredVocabulary.read(form.form("vocabulary"), loader);
+        String trade = in.text();
+        Vocabulary vocabulary = StoredVocabulary.read(in, loader);
         Book book = new Book(
-                form.text("name"),
-                form.text("version"),
-                form.text("hash"),
-                byId(form.forms("cards"), f -> BookReader.card(f, ""), Card::id),
-                byId(form.forms("limits"), f -> BookReader.limit(f, ""), Limit::id),
-                byId(form.forms("cautions"), BookReader::caution, Caution::id),
-                byId(form.forms("remedies"), BookReader::remedy, Remedy::id),
-                form.forms("diagnoses").stream().map(BookReader::diagnosis).toList(),
-                form.forms("rules").stream().map(BookReader::rule).toList(),
-                form.texts("models"));
-        if (!mistakes.isEmpty()) {
-            throw new Mistakes(mistakes);
+                in.text(),
+                in.text(),
+                in.text(),
+                byId(in.list(StoredBook::card), Card::id),
+                byId(in.list(StoredBook::limit), Limit::id),
+                byId(in.list(one -> new Caution(one.text(), one.text(), one.text())), Caution::id),
+                byId(in.list(one -> new Remedy(one.text(), one.text())), Remedy::id),
+                in.list(StoredBook::diagnosis),
+                in.list(StoredBook::rule),
+                in.texts());
+        if (!in.isAtEnd()) {
+            throw new IllegalStateException(name + " holds more than a rulebook");
         }
-        return new StoredBook(form.text("trade"), vocabulary, book);
+        return new StoredBook(trade, vocabulary, book);
     }
 
-    private static <T> Map<String, T> byId(List<Form> forms, Function<Form, T> read, Function<T, String> id) {
+    private static <T> Map<String, T> byId(List<T> list, Function<T, String> id) {
         Map<String, T> all = new LinkedHashMap<>();
-        for (Form form : forms) {
-            T one = read.apply(form);
+        for (T one : list) {
             all.put(id.apply(one), one);
         }
         return all;
@@ -73,142 +74,201 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
 
     /** The stored form. */
     public String write() {
-        Map<String, Object> all = new LinkedHashMap<>();
-        all.put("format", FORMAT);
-        all.put("name", book.name());
-        all.put("version", book.version());
-        all.put("hash", book.hash());
-        all.put("trade", trade);
-        all.put("models", book.models());
-        all.put("vocabulary", StoredVocabulary.write(vocabulary));
-        all.put("limits", list(book.limits().values(), StoredBook::limit));
-        all.put(
-                "cautions",
-                list(book.cautions().values(), c -> fields("id", c.id(), "title", c.title(), "text", c.text())));
-        all.put("remedies", list(book.remedies().values(), r -> fields("id", r.id(), "work", r.work())));
-        all.put("cards", list(book.cards().values(), StoredBook::card));
-        all.put("diagnoses", list(book.diagnoses(), StoredBook::diagnosis));
-        all.put("rules", list(book.rules(), StoredBook::rule));
-        return NodeWriter.line(all);
+        PackedWriter out = new PackedWriter();
+        out.text(MARK);
+        out.text(trade);
+        StoredVocabulary.write(out, vocabulary);
+        out.text(book.name());
+        out.text(book.version());
+        out.text(book.hash());
+        out.list(book.cards().values(), StoredBook::card);
+        out.list(book.limits().values(), StoredBook::limit);
+        out.list(book.cautions().values(), (to, one) -> {
+            to.text(one.id());
+            to.text(one.title());
+            to.text(one.text());
+        });
+        out.list(book.remedies().values(), (to, one) -> {
+            to.text(one.id());
+            to.text(one.work());
+        });
+        out.list(book.diagnoses(), StoredBook::diagnosis);
+        out.list(book.rules(), StoredBook::rule);
+        out.texts(book.models());
+        return out.packed();
     }
 
-    private static <T> List<Object> list(Iterable<T> all, Function<T, Object> write) {
-        List<Object> list = new ArrayList<>();
-        all.forEach(one -> list.add(write.apply(one)));
-        return list;
+    private static void card(PackedWriter out, Card card) {
+        out.text(card.id());
+        out.text(card.subject());
+        out.text(card.title());
+        out.text(card.about());
+        out.constant(card.stage());
+        out.constant(card.consequence());
+        out.flag(card.release());
+        out.flag(card.sign());
+        out.list(card.bands().values(), (to, band) -> {
+            to.text(band.name());
+            to.constant(band.urgency());
+            to.text(band.seen());
+            to.list(band.variants().entrySet(), (one, variant) -> {
+                one.text(variant.getKey());
+                one.text(variant.getValue());
+            });
+        });
+        out.text(card.why());
+        out.text(card.action());
+        out.text(card.remedy());
+        out.texts(card.cautions());
+        out.text(card.notWhen());
+        out.constant(card.basis());
+        sources(out, card.sources());
+        out.text(card.status());
+        out.text(card.since());
+        out.text(card.file());
+        out.number(card.line());
     }
 
-    private static Map<String, Object> limit(Limit limit) {
-        return fields(
-                "id", limit.id(),
-                "value", limit.written(),
-                "measures", BookReader.measures(limit.value()),
-                "meaning", limit.meaning(),
-                "safer", limit.safer().word(),
-                "least", limit.least(),
-                "most", limit.most(),
-                "step", limit.step(),
-                "basis", limit.basis().word(),
-                "sources", sources(limit.sources()),
-                "review-by", limit.reviewBy(),
-                "layer", limit.layer());
+    private static Card card(PackedReader in) {
+        return new Card(
+                in.text(),
+                in.text(),
+                in.text(),
+                in.text(),
+                in.constant(STAGES),
+                in.constant(CONSEQUENCES),
+                in.flag(),
+                in.flag(),
+                byId(in.list(StoredBook::band), Band::name),
+                in.text(),
+                in.text(),
+                in.text(),
+                in.texts(),
+                in.text(),
+                in.constant(BASES),
+                sources(in),
+                in.text(),
+                in.text(),
+                in.text(),
+                in.number());
     }
 
-    private static Map<String, Object> card(Card card) {
-        Map<String, Object> bands = new LinkedHashMap<>();
-        card.bands()
-                .forEach((name, band) -> bands.put(
-                        name,
-                        fields(
-                                "urgency", band.urgency().word(),
-                                "seen", band.seen(),
-                                "variants", new LinkedHashMap<>(band.variants()))));
-        return fields(
-                "id", card.id(),
-                "subject", card.subject(),
-                "title", card.title(),
-                "about", card.about(),
-                "stage", card.stage().word(),
-                "consequence", card.sign() ? "" : card.consequence().word(),
-                "release", card.release() ? "yes" : "",
-                "sign", card.sign() ? "yes" : "",
-                "bands", bands,
-                "why", card.why(),
-                "do", card.action(),
-                "remedy", card.remedy(),
-                "cautions", card.cautions(),
-                "not-when", card.notWhen(),
-                "basis", card.basis().word(),
-                "sources", sources(card.sources()),
-                "status", card.status(),
-                "since", card.since(),
-                "file", card.file(),
-                "line", String.valueOf(card.line()));
-    }
-
-    private static List<Object> sources(List<Source> sources) {
-        return list(sources, s -> fields("name", s.name(), "known", s.known().word()));
-    }
-
-    private static Map<String, Object> diagnosis(Diagnosis diagnosis) {
-        return fields(
-                "id", diagnosis.id(),
-                "cause", diagnosis.cause(),
-                "about", diagnosis.about(),
-                "for", list(diagnosis.points(), StoredBook::clue),
-                "against", list(diagnosis.against(), StoredBook::clue),
-                "settled-by", diagnosis.settledBy(),
-                "settle", diagnosis.settle(),
-                "enough", String.valueOf(diagnosis.enough()));
-    }
-
-    private static Map<String, Object> clue(Clue clue) {
-        return fields(
-                clue.outcome() == Clue.When.FOUND ? "found" : "in-order",
-                clue.card(),
-                "weight",
-                String.valueOf(clue.weight()),
-                "says",
-                clue.says());
-    }
-
-    private static Map<String, Object> rule(RuleEntry rule) {
-        return fields(
-                "card", rule.card(),
-                "band", rule.band(),
-                "variant", rule.variant(),
-                "file", rule.file(),
-                "line", String.valueOf(rule.line()),
-                "needs", rule.needs(),
-                "limits", rule.limits(),
-                "steps",
-                        list(
-                                rule.steps(),
-                                s -> fields(
-                                        "type",
-                                        s.type(),
-                                        "checks",
-                                        s.checks(),
-                                        "keys",
-                                        s.keyBinds(),
-                                        "join",
-                                        s.join(),
-                                        "literal",
-                                        s.literal())));
-    }
-
-    /** Keys with their values; what is empty is left out. */
-    private static Map<String, Object> fields(Object... pairs) {
-        Map<String, Object> fields = new LinkedHashMap<>();
-        for (int i = 0; i < pairs.length; i += 2) {
-            Object value = pairs[i + 1];
-            boolean empty = value instanceof String text && text.isEmpty()
-                    || value instanceof List<?> list && list.isEmpty()
-                    || value instanceof Map<?, ?> map && map.isEmpty();
-            if (!empty) {
-                fields.put((String) pairs[i], value);
-            }
+    private static Band band(PackedReader in) {
+        String name = in.text();
+        Urgency urgency = in.constant(URGENCIES);
+        String seen = in.text();
+        Map<String, String> variants = new LinkedHashMap<>();
+        for (int left = in.number(); left > 0; left--) {
+            variants.put(in.text(), in.text());
         }
-        return fields;
+        return new Band(name, urgency, seen, variants);
+    }
+
+    private static void sources(PackedWriter out, List<Source> sources) {
+        out.list(sources, (to, source) -> {
+            to.text(source.name());
+            to.constant(source.known());
+        });
+    }
+
+    private static List<Source> sources(PackedReader in) {
+        return in.list(one -> new Source(one.text(), one.constant(KNOWN)));
+    }
+
+    private static void limit(PackedWriter out, Limit limit) {
+        out.text(limit.id());
+        out.text(BookReader.measures(limit.value()));
+        out.text(limit.written());
+        out.text(limit.meaning());
+        out.constant(limit.safer());
+        out.text(limit.least());
+        out.text(limit.most());
+        out.text(limit.step());
+        out.constant(limit.basis());
+        sources(out, limit.sources());
+        out.text(limit.reviewBy());
+        out.text(limit.layer());
+    }
+
+    private static Limit limit(PackedReader in) {
+        String id = in.text();
+        String measures = in.text();
+        String written = in.text();
+        return new Limit(
+                id,
+                BookReader.value(written, measures),
+                written,
+                in.text(),
+                in.constant(SAFER),
+                in.text(),
+                in.text(),
+                in.text(),
+                in.constant(BASES),
+                sources(in),
+                in.text(),
+                in.text());
+    }
+
+    private static void diagnosis(PackedWriter out, Diagnosis diagnosis) {
+        out.text(diagnosis.id());
+        out.text(diagnosis.cause());
+        out.text(diagnosis.about());
+        out.list(diagnosis.points(), StoredBook::clue);
+        out.list(diagnosis.against(), StoredBook::clue);
+        out.text(diagnosis.settledBy());
+        out.text(diagnosis.settle());
+        out.number(diagnosis.enough());
+    }
+
+    private static Diagnosis diagnosis(PackedReader in) {
+        return new Diagnosis(
+                in.text(),
+                in.text(),
+                in.text(),
+                in.list(StoredBook::clue),
+                in.list(StoredBook::clue),
+                in.text(),
+                in.text(),
+                in.number());
+    }
+
+    private static void clue(PackedWriter out, Clue clue) {
+        out.text(clue.card());
+        out.constant(clue.outcome());
+        out.number(clue.weight());
+        out.text(clue.says());
+    }
+
+    private static Clue clue(PackedReader in) {
+        return new Clue(in.text(), in.constant(WHEN), in.number(), in.text());
+    }
+
+    private static void rule(PackedWriter out, RuleEntry rule) {
+        out.text(rule.card());
+        out.text(rule.band());
+        out.text(rule.variant());
+        out.text(rule.file());
+        out.number(rule.line());
+        out.texts(rule.needs());
+        out.texts(rule.limits());
+        out.list(rule.steps(), (to, step) -> {
+            to.text(step.type());
+            to.text(step.checks());
+            to.texts(step.keyBinds());
+            to.text(step.join());
+            to.text(step.literal());
+        });
+    }
+
+    private static RuleEntry rule(PackedReader in) {
+        return new RuleEntry(
+                in.text(),
+                in.text(),
+                in.text(),
+                in.text(),
+                in.number(),
+                in.texts(),
+                in.texts(),
+                in.list(step -> new RuleEntry.Step(step.text(), step.text(), step.texts(), step.text(), step.text())));
     }
 }

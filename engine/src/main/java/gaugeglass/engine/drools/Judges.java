@@ -11,6 +11,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
@@ -22,11 +25,16 @@ import org.drools.modelcompiler.KieBaseBuilder;
  */
 public final class Judges {
     private final List<Program> programs;
-    private final SessionJudge session;
+    private final FutureTask<SessionJudge> session;
 
-    private Judges(List<Program> programs, SessionJudge session) {
+    private Judges(List<Program> programs, FutureTask<SessionJudge> session) {
         this.programs = programs;
         this.session = session;
+    }
+
+    /** Takes up compiled rules, and is ready when it returns. */
+    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
+        return of(models, entries, loader, Runnable::run);
     }
 
     /**
@@ -35,9 +43,11 @@ public final class Judges {
      * @param models the names of their model classes
      * @param entries the index, in the order in which verdicts are wanted
      * @param loader where the classes are
+     * @param builder runs the building of the first judge's network, which takes most of a start; it may do so beside the
+     *     caller, who then waits for it when the first visit is judged
      * @throws IllegalStateException when classes and index do not fit each other
      */
-    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
+    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader, Executor builder) {
         List<Model> loaded = new ArrayList<>();
         Map<String, Rule> rules = new HashMap<>();
         for (String name : models) {
@@ -62,11 +72,30 @@ public final class Judges {
         if (!rules.isEmpty()) {
             throw new IllegalStateException("rules are compiled but not indexed: " + rules.keySet());
         }
-        return new Judges(
-                programs,
-                new SessionJudge(
-                        KieBaseBuilder.createKieBaseFromModel(loaded, RuleBaseFactory.newKnowledgeBaseConfiguration()),
-                        programs));
+        FutureTask<SessionJudge> session = new FutureTask<>(() -> new SessionJudge(
+                KieBaseBuilder.createKieBaseFromModel(loaded, RuleBaseFactory.newKnowledgeBaseConfiguration()),
+                programs));
+        builder.execute(session);
+        return new Judges(programs, session);
+    }
+
+    private SessionJudge session() {
+        boolean interrupted = false;
+        try {
+            while (true) {
+                try {
+                    return session.get();
+                } catch (InterruptedException e) {
+                    interrupted = true;
+                }
+            }
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("the rules cannot be made ready", e.getCause());
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
     }
 
     /**
@@ -78,13 +107,17 @@ public final class Judges {
      * @throws JudgesDisagree when the judges do not see the same matches
      */
     public List<Verdict> judge(Facts facts, Function<RuleEntry, String> about) {
-        Map<String, List<Evidence>> matches = session.matches(facts);
-        List<Verdict> verdicts = new ArrayList<>();
+        List<Map<String, OpenJudge.Reach>> reached = new ArrayList<>(programs.size());
         for (Program program : programs) {
+            reached.add(OpenJudge.read(program, facts));
+        }
+        Map<String, List<Evidence>> matches = session().matches(facts);
+        List<Verdict> verdicts = new ArrayList<>();
+        for (int i = 0; i < reached.size(); i++) {
+            Program program = programs.get(i);
             List<Evidence> found = matches.getOrDefault(program.rule.name(), List.of());
-            Map<String, OpenJudge.Reach> reached = OpenJudge.read(program, facts);
-            agree(program, found, reached);
-            verdicts(program, facts, about.apply(program.rule), found, reached, verdicts);
+            agree(program, found, reached.get(i));
+            verdicts(program, facts, about.apply(program.rule), found, reached.get(i), verdicts);
         }
         return verdicts;
     }

@@ -1,116 +1,84 @@
 package gaugeglass.engine.vocabulary;
 
-import gaugeglass.engine.reading.Form;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import gaugeglass.engine.text.PackedReader;
+import gaugeglass.engine.text.PackedWriter;
 import java.util.List;
-import java.util.Map;
 
-/**
- * Writes a vocabulary into a stored rulebook and reads it back without loading the observation
- * classes.
- */
+/** Writes a vocabulary into a stored rulebook and reads it back without loading the observation classes. */
 public final class StoredVocabulary {
+    private static final Kind.Placement[] PLACEMENTS = Kind.Placement.values();
+    private static final Stage[] STAGES = Stage.values();
+    private static final Component.Form[] FORMS = Component.Form.values();
+
     private StoredVocabulary() {}
 
-    public static Map<String, Object> write(Vocabulary vocabulary) {
-        List<Object> kinds = new ArrayList<>();
-        for (Kind kind : vocabulary.kinds()) {
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("id", kind.id());
-            fields.put("plural", kind.plural());
-            fields.put("label", kind.label());
-            fields.put("placement", kind.placement().name());
-            put(fields, "parent", kind.parent());
-            put(fields, "members", kind.members());
-            put(fields, "most", kind.most() == 0 ? "" : String.valueOf(kind.most()));
-            kinds.add(fields);
-        }
-        List<Object> items = new ArrayList<>();
-        for (ItemType item : vocabulary.items()) {
-            Map<String, Object> fields = new LinkedHashMap<>();
-            fields.put("id", item.id());
-            fields.put("of", item.kind());
-            fields.put("stage", item.stage().name());
-            fields.put("ask", item.ask());
-            put(fields, "look", item.look());
-            put(fields, "structural", item.isStructural() ? "yes" : "");
-            put(fields, "carried", item.isCarried() ? "yes" : "");
-            put(fields, "reckoned", item.isReckoned() ? "yes" : "");
-            if (!item.unreadBecause().isEmpty()) {
-                fields.put("unread-because", item.unreadBecause());
-            }
-            fields.put("class", item.className());
-            List<Object> parts = new ArrayList<>();
-            for (Component component : item.components()) {
-                Map<String, Object> part = new LinkedHashMap<>();
-                part.put("name", component.name());
-                part.put("form", component.form().name());
-                put(part, "key", component.key() ? "yes" : "");
-                put(part, "type", component.type());
-                if (!component.choices().isEmpty()) {
-                    part.put("choices", component.choices());
-                }
-                put(part, "unit", component.unitName());
-                put(part, "from", component.from());
-                put(part, "to", component.to());
-                parts.add(part);
-            }
-            fields.put("parts", parts);
-            items.add(fields);
-        }
-        Map<String, Object> all = new LinkedHashMap<>();
-        all.put("kinds", kinds);
-        all.put("items", items);
-        return all;
+    public static void write(PackedWriter out, Vocabulary vocabulary) {
+        out.list(vocabulary.kinds(), StoredVocabulary::kind);
+        out.list(vocabulary.items(), StoredVocabulary::item);
     }
 
-    private static void put(Map<String, Object> fields, String key, String text) {
-        if (!text.isEmpty()) {
-            fields.put(key, text);
-        }
+    private static void kind(PackedWriter out, Kind kind) {
+        out.text(kind.id());
+        out.text(kind.plural());
+        out.text(kind.label());
+        out.constant(kind.placement());
+        out.text(kind.parent());
+        out.text(kind.members());
+        out.number(kind.most());
     }
 
-    public static Vocabulary read(Form form, ClassLoader loader) {
-        List<Kind> kinds = new ArrayList<>();
-        for (Form kind : form.forms("kinds")) {
-            kinds.add(new Kind(
-                    kind.text("id"),
-                    kind.text("plural"),
-                    kind.text("label"),
-                    Kind.Placement.valueOf(kind.text("placement")),
-                    kind.text("parent", ""),
-                    kind.text("members", ""),
-                    Integer.parseInt(kind.text("most", "0"))));
-        }
-        List<ItemType> items = new ArrayList<>();
-        for (Form item : form.forms("items")) {
-            List<Component> parts = new ArrayList<>();
-            for (Form part : item.forms("parts")) {
-                parts.add(new Component(
-                        part.text("name"),
-                        Component.Form.valueOf(part.text("form")),
-                        part.text("key", "").equals("yes"),
-                        part.text("type", ""),
-                        part.texts("choices"),
-                        part.text("unit", ""),
-                        part.text("from", ""),
-                        part.text("to", "")));
-            }
-            items.add(new ItemType(
-                    item.text("id"),
-                    item.text("of"),
-                    Stage.valueOf(item.text("stage")),
-                    item.text("ask"),
-                    item.text("look", ""),
-                    item.text("structural", "").equals("yes"),
-                    item.text("carried", "").equals("yes"),
-                    item.text("reckoned", "").equals("yes"),
-                    item.texts("unread-because"),
-                    item.text("class"),
-                    parts,
-                    loader));
-        }
-        return new Vocabulary(kinds, items);
+    private static void item(PackedWriter out, ItemType item) {
+        out.text(item.id());
+        out.text(item.kind());
+        out.constant(item.stage());
+        out.text(item.ask());
+        out.text(item.look());
+        out.flag(item.isStructural());
+        out.flag(item.isCarried());
+        out.flag(item.isReckoned());
+        out.texts(item.unreadBecause());
+        out.text(item.className());
+        out.list(item.components(), StoredVocabulary::component);
+    }
+
+    private static void component(PackedWriter out, Component component) {
+        out.text(component.name());
+        out.constant(component.form());
+        out.flag(component.key());
+        out.text(component.type());
+        out.texts(component.choices());
+        out.text(component.unitName());
+        out.text(component.from());
+        out.text(component.to());
+    }
+
+    public static Vocabulary read(PackedReader in, ClassLoader loader) {
+        List<Kind> kinds = in.list(StoredVocabulary::kind);
+        return new Vocabulary(kinds, in.list(one -> item(one, loader)));
+    }
+
+    private static Kind kind(PackedReader in) {
+        return new Kind(in.text(), in.text(), in.text(), in.constant(PLACEMENTS), in.text(), in.text(), in.number());
+    }
+
+    private static ItemType item(PackedReader in, ClassLoader loader) {
+        return new ItemType(
+                in.text(),
+                in.text(),
+                in.constant(STAGES),
+                in.text(),
+                in.text(),
+                in.flag(),
+                in.flag(),
+                in.flag(),
+                in.texts(),
+                in.text(),
+                in.list(StoredVocabulary::component),
+                loader);
+    }
+
+    private static Component component(PackedReader in) {
+        return new Component(
+                in.text(), in.constant(FORMS), in.flag(), in.text(), in.texts(), in.text(), in.text(), in.text());
     }
 }
