@@ -47,9 +47,9 @@ public final class BoilerPlate {
             of = "boiler",
             stage = Stage.ARRIVAL,
             carried = true,
-            ask = "What input is on the plate?",
+            ask = "What input is on the plate or, where the boiler has none, on the burner's?",
             look = "Oil: gallons an hour times 140,000 Btu.",
-            unreadBecause = {"plate not legible", "plate missing"})
+            unreadBecause = {"neither plate legible"})
     public record PlateInput(
             @Measured(unit = Unit.BTU_PER_HOUR, from = "10000", to = "20000000")
             Quantity input) {}
@@ -68,8 +68,10 @@ public final class BoilerPlate {
             structural = true,
             carried = true,
             ask = "Does the plate give the gross output?",
-            look = "Gross output, not the net rating in square feet or Btu/h, which leaves the pick-up out.",
-            unreadBecause = {"plate not legible", "plate missing"})
+            look =
+                    "Gross output, not the net rating in square feet or Btu/h, which leaves the pick-up out. Where the plate"
+                            + " is gone nothing is marked.",
+            unreadBecause = {"plate not legible"})
     public record PlateOutputMark(PlateMark mark) {}
 
     /** The gross output on the plate. */
@@ -92,7 +94,8 @@ public final class BoilerPlate {
             structural = true,
             carried = true,
             ask = "Does the boiler's own marking give a least safety valve capacity?",
-            unreadBecause = {"plate not legible", "plate missing"})
+            look = "On the plate or cast into a section, in lb/h. Where the plate is gone nothing is marked.",
+            unreadBecause = {"plate not legible"})
     public record PlateReliefMark(PlateMark mark) {}
 
     /** The least safety valve capacity that the boiler is marked with. */

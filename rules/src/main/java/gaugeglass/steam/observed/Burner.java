@@ -149,7 +149,10 @@ public final class Burner {
             of = "boiler",
             stage = Stage.COLD,
             ask = "Do the shut gas valves hold in the leak test?",
-            look = "By the test cocks, to the maker's bubble count, manual valve downstream shut.",
-            unreadBecause = {"no test cock", "not tested"})
+            look =
+                    "By the test cocks, to the maker's bubble count, the manual valve behind them shut. A combination valve"
+                            + " without cocks: a gas detector at the burner's ports, or a gauge on the outlet tapping, with the"
+                            + " burner locked out and the gas on.",
+            unreadBecause = {"not tested", "no way to test it"})
     public record GasValveTest(ValveTightness result) {}
 }
