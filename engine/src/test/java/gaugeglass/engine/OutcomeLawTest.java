@@ -8,17 +8,19 @@ import gaugeglass.engine.Assessment.Ref;
 import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.build.MadeUpVisits;
+import gaugeglass.engine.build.OutcomeLaw;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
+import gaugeglass.engine.toy.FrameMade;
+import gaugeglass.engine.toy.FrameMaterial;
+import gaugeglass.engine.toy.Material;
 import gaugeglass.engine.toy.Workshop;
 import gaugeglass.engine.vocabulary.Kind;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -34,96 +36,52 @@ class OutcomeLawTest {
     void taking_answers_away_only_turns_outcomes_into_undetermined() {
         MadeUpVisits visits =
                 new MadeUpVisits(rulebook.vocabulary(), rulebook.book().allLimits(), DAY, 1);
+        OutcomeLaw law = new OutcomeLaw(rulebook, DAY);
         Random random = new Random(2);
-        int weaker = 0;
         for (int i = 0; i < VISITS; i++) {
             Observations visit = visits.next(0.5 + i % 6 / 10.0, 0);
             Assessment before = rulebook.assess(visit, DAY);
             List<Answer> answers = List.copyOf(visit.answers());
             for (Answer one : answers) {
                 Answer other = answers.get(random.nextInt(answers.size()));
-                weaker += law(before, visit.toBuilder().without(one).build(), one);
-                weaker += law(
-                        before, visit.toBuilder().without(one).without(other).build(), one, other);
+                assertThat(law.broken(before, visit, List.of(one))).isEmpty();
+                assertThat(law.broken(before, visit, List.of(one, other))).isEmpty();
             }
             for (Kind kind : rulebook.vocabulary().kinds()) {
                 if (kind.isCounted()) {
-                    law(before, visit.toBuilder().withoutCount(kind.id()).build());
+                    assertThat(law.broken(before, visit, kind.id())).isEmpty();
                 }
             }
         }
-        assertThat(weaker).as("outcomes that became undetermined").isGreaterThan(VISITS);
+        assertThat(law.weaker()).as("outcomes that became undetermined").isGreaterThan(VISITS);
     }
 
-    private int law(Assessment before, Observations less, Answer... taken) {
-        Assessment after = rulebook.assess(less, DAY);
-        Map<Ref, Outcome> left = new LinkedHashMap<>();
-        after.outcomes().forEach(outcome -> left.put(new Ref(outcome.rule(), outcome.subject()), outcome));
-        int weaker = 0;
-        for (Outcome was : before.outcomes()) {
-            Outcome is = left.get(new Ref(was.rule(), was.subject()));
-            if (is == null) {
-                // Nothing fitted, so nothing to judge: with the count gone it is about those not listed.
-                assertThat(was.subject()).isEmpty();
-                assertThat(was.outcome()).isEqualTo(Word.NOT_APPLICABLE);
-                continue;
-            }
-            weaker += was.outcome() != is.outcome() ? 1 : 0;
-            boolean lawful =
-                    switch (was.outcome()) {
-                        case FOUND ->
-                            is.outcome() == Word.FOUND && !isLower(before, after, was, is)
-                                    || is.outcome() == Word.UNDETERMINED;
-                        case UNDETERMINED -> is.outcome() == Word.UNDETERMINED;
-                        case IN_ORDER -> is.outcome() == Word.IN_ORDER || is.outcome() == Word.UNDETERMINED;
-                        case NOT_APPLICABLE ->
-                            is.outcome() == Word.NOT_APPLICABLE
-                                    || is.outcome() == Word.UNDETERMINED
-                                    || is.outcome() == Word.IN_ORDER && isStructural(taken);
-                    };
-            assertThat(lawful)
-                    .as("%s became %s when %s was taken away", was, is, List.of(taken))
-                    .isTrue();
-        }
-        for (Ref against : before.testFiring().against()) {
-            assertThat(after.testFiring().against().contains(against)
-                            || after.testFiring().open().contains(against)
-                            || !isEarly(against))
-                    .as("%s stays against firing, or open", against)
-                    .isTrue();
-        }
-        if (before.release().permit() == Permit.NOT_KNOWN) {
-            assertThat(after.release().permit()).isEqualTo(Permit.NOT_KNOWN);
-        }
-        return weaker;
+    @Test
+    void the_one_exception_cannot_be_avoided() {
+        // Steel tells that the practice does not apply, the year of making that it is in order. Without either the
+        // other still rules it out, each with its own word: see docs/decisions.
+        Observations.Builder both = Observations.of(rulebook.vocabulary(), "1")
+                .seen(new FrameMaterial(Material.STEEL))
+                .seen(new FrameMade(DAY));
+        assertThat(old(both.build())).isEqualTo(Word.NOT_APPLICABLE);
+        assertThat(old(without(both, "frame.made"))).isEqualTo(Word.NOT_APPLICABLE);
+        assertThat(old(without(both, "frame.material"))).isEqualTo(Word.IN_ORDER);
     }
 
-    private boolean isEarly(Ref ref) {
-        return rulebook.book().card(ref.rule()).stage().isBeforeFiring();
-    }
-
-    /** A lower degree than before, with nothing said of the higher. */
-    private static boolean isLower(Assessment before, Assessment after, Outcome was, Outcome is) {
-        Urgency high = urgency(before, was);
-        return urgency(after, is).compareTo(high) > 0
-                && is.mayBe().filter(urgency -> urgency.compareTo(high) <= 0).isEmpty();
-    }
-
-    private static Urgency urgency(Assessment assessment, Outcome outcome) {
-        return assessment.findings().stream()
-                .filter(f -> f.rule().equals(outcome.rule()) && f.subject().equals(outcome.subject()))
+    private Word old(Observations visit) {
+        return rulebook.assess(visit, DAY).outcomes().stream()
+                .filter(outcome -> outcome.rule().equals("frame.old"))
                 .findFirst()
                 .orElseThrow()
-                .urgency();
+                .outcome();
     }
 
-    private static boolean isStructural(Answer[] taken) {
-        for (Answer answer : taken) {
-            if (answer.item().isStructural()) {
-                return true;
-            }
-        }
-        return taken.length == 0;
+    private static Observations without(Observations.Builder all, String item) {
+        Observations.Builder less = all.build().toBuilder();
+        all.build().answers().stream()
+                .filter(answer -> answer.item().id().equals(item))
+                .forEach(less::without);
+        return less.build();
     }
 
     @Test
