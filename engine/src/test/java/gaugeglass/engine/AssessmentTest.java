@@ -92,7 +92,8 @@ class AssessmentTest {
                 .seen(new PadThickness("B", Quantity.of(5, Unit.MILLIMETRE)))
                 .seen(new PullGrip("B", Weather.DRY, Grip.HELD))
                 .seen(new PullGrip("B", Weather.WET, Grip.HELD))
-                .seen(new PullDistance("B", Weather.DRY, Quantity.of(12, Unit.FOOT)));
+                .seen(new PullDistance("B", Weather.DRY, Quantity.of(12, Unit.FOOT)))
+                .seen(new PullDistance("B", Weather.WET, Quantity.of(18, Unit.FOOT)));
     }
 
     private Observations.Builder soundBut(Record... others) {
@@ -460,20 +461,67 @@ class AssessmentTest {
         assertThat(assessment.outcomes()).noneMatch(o -> o.subject().equals("old"));
     }
 
+    private static PullDistance way(Weather weather, int feet) {
+        return new PullDistance("B", weather, Quantity.of(feet, Unit.FOOT));
+    }
+
+    @Test
+    void a_lesser_degree_found_does_not_hide_a_worse_one_that_is_open() {
+        Observations.Builder builder = soundBut(way(Weather.DRY, 30));
+        builder.build().answers().stream()
+                .filter(a -> a.item().id().equals("pull.distance") && a.keys().contains(Weather.WET))
+                .forEach(builder::without);
+        Assessment assessment = assess(builder);
+
+        assertThat(outcome(assessment, "brake.long", "B"))
+                .isEqualTo(new Outcome(
+                        "brake.long",
+                        "B",
+                        Word.FOUND,
+                        Optional.of(Urgency.STOP),
+                        List.of(new Missing("pull.distance", "B/wet", ""))));
+        assertThat(finding(assessment, "brake.long").urgency()).isEqualTo(Urgency.NOW);
+        assertThat(assessment.release().permit()).isEqualTo(Permit.NOT_KNOWN);
+        assertThat(assessment.release().open()).containsExactly(new Ref("brake.long", "B"));
+
+        Outcome worst = outcome(assess(soundBut(way(Weather.WET, 30))), "brake.long", "B");
+        assertThat(worst.mayBe()).as("nothing is worse").isEmpty();
+        assertThat(worst.missing()).isEmpty();
+    }
+
     @Test
     void a_worse_degree_stands_until_something_rules_it_out() {
-        // Open at arrival; afterwards only the material is known again, and the crack could not be looked at.
-        Observations.Builder builder =
-                soundBut(new FrameCrack(Crack.OPEN)).unread("frame.crack", List.of(), State.AS_LEFT, "painted over");
-        Assessment assessment = assess(builder);
-        assertThat(finding(assessment, "frame.cracked").urgency()).isEqualTo(Urgency.STOP);
-        assertThat(finding(assessment, "frame.cracked").state()).isEqualTo(Standing.STANDING);
-        assertThat(assessment.testFiring().permit()).isEqualTo(Permit.FORBIDDEN);
+        Observations.Builder found = soundBut(way(Weather.WET, 40), way(Weather.DRY, 30));
+        Assessment open = assess(found.build().toBuilder()
+                .seen(way(Weather.DRY, 25), State.AS_LEFT)
+                .unread("pull.distance", List.of("B", Weather.WET), State.AS_LEFT, "it had dried"));
+        assertThat(word(open, "brake.long", "B")).isEqualTo(Word.FOUND);
+        assertThat(finding(open, "brake.long").urgency()).isEqualTo(Urgency.STOP);
+        assertThat(finding(open, "brake.long").state()).isEqualTo(Standing.STANDING);
+        assertThat(open.release().permit()).isEqualTo(Permit.FORBIDDEN);
 
-        Assessment lesser =
+        Assessment lesser = assess(found.build().toBuilder()
+                .seen(way(Weather.DRY, 25), State.AS_LEFT)
+                .seen(way(Weather.WET, 15), State.AS_LEFT));
+        assertThat(finding(lesser, "brake.long").urgency()).isEqualTo(Urgency.NOW);
+        assertThat(finding(lesser, "brake.long").state()).isEqualTo(Standing.STANDING);
+        assertThat(lesser.release().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+
+        Assessment crack =
                 assess(soundBut(new FrameCrack(Crack.OPEN)).seen(new FrameCrack(Crack.HAIRLINE), State.AS_LEFT));
-        assertThat(finding(lesser, "frame.cracked").urgency()).isEqualTo(Urgency.WATCH);
-        assertThat(lesser.testFiring().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+        assertThat(finding(crack, "frame.cracked").urgency()).isEqualTo(Urgency.WATCH);
+        assertThat(crack.testFiring().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+    }
+
+    @Test
+    void a_later_stop_that_is_no_longer_seen_forbids_release_and_not_firing() {
+        Assessment assessment = assess(soundBut(new PullGrip("B", Weather.DRY, Grip.SLIPPED))
+                .unread("pull.grip", List.of("B", Weather.DRY), State.AS_LEFT, "not pulled again"));
+        assertThat(finding(assessment, "brake.slips").state()).isEqualTo(Standing.STANDING);
+        assertThat(assessment.testFiring().permit())
+                .as("firing is how it is tried again")
+                .isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+        assertThat(assessment.release().permit()).isEqualTo(Permit.FORBIDDEN);
     }
 
     @Test

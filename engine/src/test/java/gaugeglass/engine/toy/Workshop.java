@@ -75,7 +75,7 @@ public final class Workshop implements Trade {
             for (SpokesMissing wheel : seen.each(SpokesMissing.class)) {
                 number += wheel.number();
             }
-            return List.of(new SpokesInAll(number));
+            return number == 0 ? List.of() : List.of(new SpokesInAll(number));
         }
     }
 

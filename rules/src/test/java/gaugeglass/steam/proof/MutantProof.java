@@ -93,21 +93,23 @@ public final class MutantProof {
         });
     }
 
-    /** Runs all mutants of these rule files. */
-    public static Result run(Map<String, String> texts, Collection<Scenario> scenarios) {
+    /** Runs all mutants of those rules in these files whose name has the wanted text. */
+    public static Result run(Map<String, String> texts, Collection<Scenario> scenarios, String wanted) {
         MutantProof proof = new MutantProof(scenarios);
         List<Mutant> mutants = new ArrayList<>();
         texts.forEach((name, text) -> {
             if (name.endsWith(".drl")) {
                 for (WrittenRule rule : RuleFile.read(name, text, new ArrayList<>())) {
-                    mutants.addAll(RuleMutants.of(rule));
+                    RuleMutants.of(rule).stream()
+                            .filter(mutant -> mutant.of().contains(wanted))
+                            .forEach(mutants::add);
                 }
             }
         });
         for (int from = 0; from < mutants.size(); from += BATCH) {
             proof.batch(mutants.subList(from, Math.min(mutants.size(), from + BATCH)));
         }
-        proof.book.rules().forEach(proof::limits);
+        proof.book.rules().stream().filter(rule -> rule.name().contains(wanted)).forEach(proof::limits);
         return new Result(proof.tried, proof.survivors, proof.uncompiled);
     }
 
