@@ -7,7 +7,6 @@ import gaugeglass.engine.book.StoredBook;
 import gaugeglass.engine.build.MadeUpVisits;
 import gaugeglass.engine.build.RulebookBuild.Built;
 import gaugeglass.engine.observation.Observations;
-import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.toy.Workshop;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -133,9 +132,11 @@ class EmbeddingTest {
 
     @Test
     void a_stored_rulebook_of_another_format_is_refused() {
-        String other = Workshop.built().stored().write().replaceFirst("\"format\"\\s*:\\s*\"?1\"?", "\"format\":\"2\"");
-        assertThatThrownBy(() -> StoredBook.read("book", other, Workshop.class.getClassLoader()))
-                .isInstanceOf(Mistakes.class)
-                .hasMessageContaining("another format");
+        String stored = Workshop.built().stored().write();
+        for (String other : List.of(stored.replaceFirst("rulebook 2", "rulebook 1"), stored + " ", "{}", "")) {
+            assertThatThrownBy(() -> StoredBook.read("book", other, Workshop.class.getClassLoader()))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessageContaining("book");
+        }
     }
 }

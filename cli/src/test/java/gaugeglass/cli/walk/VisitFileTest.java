@@ -28,7 +28,8 @@ class VisitFileTest {
         return new InspectionReader(VOCABULARY)
                 .read(
                         "visit.yaml",
-                        "format: 1\nsite: {id: mill}\nvisit: {date: 2026-09-14, by: " + who + "}\nboilers: [{id: B1}]\n");
+                        "format: 1\nsite: {id: mill}\nvisit: {date: 2026-09-14, by: " + who
+                                + "}\nboilers: [{id: B1}]\n");
     }
 
     @Test
