@@ -69,6 +69,18 @@ public final class JsonReport {
                 .forEach(remark ->
                         remarks.add(fields("line", remark.line(), "where", remark.where(), "what", remark.what())));
         all.put("remarks", remarks);
+        List<Object> decided = new ArrayList<>();
+        for (Inspection.Decided one : inspection.decisions()) {
+            decided.add(fields(
+                    "rule", one.rule(),
+                    "boiler", one.unit(),
+                    "subject", one.subject(),
+                    "decision", Words.of(one.decision()),
+                    "by", one.by(),
+                    "on", one.on().toString(),
+                    "note", one.note()));
+        }
+        all.put("decisions", decided);
         all.put("boilers", new ArrayList<>());
         all.put("cautions", new ArrayList<>());
         return all;

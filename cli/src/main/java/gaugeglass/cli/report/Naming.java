@@ -52,13 +52,18 @@ final class Naming {
         }
         for (Kind kind : vocabulary.kinds()) {
             if (kind.countId().equals(missing.item())) {
-                return "How many are fitted: " + kind.label() + "?";
+                return counting(kind.label());
             }
             if (kind.id().equals(missing.item())) {
                 return "Describe each " + kind.label() + ".";
             }
         }
         return missing.item();
+    }
+
+    private static String counting(String label) {
+        boolean regular = !label.isEmpty() && "sxy".indexOf(label.charAt(label.length() - 1)) < 0;
+        return regular ? "How many " + label + "s are fitted?" : "How many are fitted: " + label + "?";
     }
 
     /** What the question is asked of. */

@@ -22,8 +22,10 @@ import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.Inspection.Decided;
 import gaugeglass.engine.observation.Inspection.Visited;
 import gaugeglass.engine.observation.State;
+import gaugeglass.engine.text.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -42,6 +44,8 @@ public final class TextReport {
     private static final int LABEL = 9;
 
     private static final int PERMIT = 33;
+
+    private static final Gate NOTHING_TOLD = new Gate(Permit.NOTHING_FOUND_AGAINST, List.of(), List.of());
 
     private static final String DEFERS =
             "The local code, the authority having jurisdiction, the boiler maker's instructions and the judgement of a"
@@ -126,8 +130,8 @@ public final class TextReport {
             permit("Attended test firing", assessment.testFiring());
             permit("Release to automatic operation", assessment.release());
             paper.gap();
-            reasons("Test firing", assessment.testFiring(), List.of());
-            reasons("Release", assessment.release(), assessment.testFiring().against());
+            reasons("Test firing", assessment.testFiring(), NOTHING_TOLD);
+            reasons("Release", assessment.release(), assessment.testFiring());
             paper.line(DEFERS, Style.PLAIN);
         }
 
@@ -148,42 +152,57 @@ public final class TextReport {
             paper.hanging(lead + " ".repeat(PERMIT - lead.length()), word, style);
         }
 
-        private void reasons(String what, Gate gate, List<Ref> told) {
-            if (gate.permit() == Permit.NOTHING_FOUND_AGAINST) {
+        /** Why a permit is not given; what the gate before it told already is not told again. */
+        private void reasons(String what, Gate gate, Gate before) {
+            against(what, gate.against(), before.against());
+            open(what, gate, before.open());
+            paper.gap();
+        }
+
+        private void against(String what, List<Ref> against, List<Ref> told) {
+            if (against.isEmpty()) {
                 return;
             }
-            if (!gate.against().isEmpty()) {
-                boolean same = !told.isEmpty() && gate.against().containsAll(told);
-                List<Ref> own = new ArrayList<>(gate.against());
-                if (same) {
-                    own.removeAll(told);
-                }
-                if (same && own.isEmpty()) {
-                    paper.line(what + " is forbidden by the same.", Style.PLAIN);
-                } else {
-                    paper.line(what + " is forbidden by" + (same ? " the same, and by:" : ":"), Style.PLAIN);
-                    own.forEach(ref -> paper.hanging("  - ", naming.title(ref.rule(), ref.subject()), Style.PLAIN));
-                }
+            List<Ref> own = new ArrayList<>(against);
+            boolean same = !told.isEmpty() && own.containsAll(told);
+            if (same) {
+                own.removeAll(told);
             }
-            if (!gate.open().isEmpty()) {
-                int open = gate.open().size();
-                String answers = open == 1 ? "1 check" : open + " checks";
-                paper.line(
-                        gate.against().isEmpty()
-                                ? what + " is not known: " + answers + " that could forbid it "
-                                        + (open == 1 ? "lacks" : "lack") + " an answer. Not ruled out:"
-                                : "Besides, " + answers + " that could forbid it " + (open == 1 ? "lacks" : "lack")
-                                        + " an answer. Not ruled out:",
-                        Style.PLAIN);
-                int shown = open > MOST_OPEN + 1 ? MOST_OPEN : open;
-                for (Ref ref : gate.open().subList(0, shown)) {
-                    paper.hanging("  - ", naming.title(ref.rule(), ref.subject()), Style.PLAIN);
-                }
-                if (shown < open) {
-                    paper.hanging("  - ", "and " + (open - shown) + " more", Style.PLAIN);
-                }
+            if (own.isEmpty()) {
+                paper.line(what + " is forbidden by the same.", Style.PLAIN);
+                return;
             }
-            paper.gap();
+            paper.line(what + " is forbidden by" + (same ? " the same, and by:" : ":"), Style.PLAIN);
+            own.forEach(this::bullet);
+        }
+
+        private void open(String what, Gate gate, List<Ref> told) {
+            int open = gate.open().size();
+            if (open == 0) {
+                return;
+            }
+            boolean same = !told.isEmpty() && gate.open().containsAll(told);
+            List<Ref> own = new ArrayList<>(gate.open());
+            if (same) {
+                own.removeAll(told);
+            }
+            String checks = (open == 1 ? "1 check" : open + " checks") + " that could forbid it "
+                    + (open == 1 ? "lacks" : "lack") + " an answer";
+            String lead = gate.against().isEmpty() ? what + " is not known: " + checks : "Besides, " + checks;
+            if (own.isEmpty()) {
+                paper.line(lead + ", the same.", Style.PLAIN);
+                return;
+            }
+            paper.line(lead + ". Not ruled out" + (same ? ", besides the same:" : ":"), Style.PLAIN);
+            int shown = own.size() > MOST_OPEN + 1 ? MOST_OPEN : own.size();
+            own.subList(0, shown).forEach(this::bullet);
+            if (shown < own.size()) {
+                paper.hanging("  - ", "and " + (own.size() - shown) + " more", Style.PLAIN);
+            }
+        }
+
+        private void bullet(Ref ref) {
+            paper.hanging("  - ", naming.title(ref.rule(), ref.subject()), Style.PLAIN);
         }
 
         // ---- findings
@@ -220,6 +239,7 @@ public final class TextReport {
                     caution(id);
                 }
                 dispute(finding);
+                decisions(finding);
                 part("Rule", finding.rule() + ", " + basis(finding.basis()));
             }
         }
@@ -262,6 +282,17 @@ public final class TextReport {
         private void dispute(Finding finding) {
             if (!finding.dispute().isEmpty()) {
                 part("Disputed", ended(finding.dispute()) + " It counts all the same.");
+            }
+        }
+
+        private void decisions(Finding finding) {
+            for (Decided decided : inspection.decisions()) {
+                if (decided.isAbout(finding.rule(), assessment.unit(), finding.subject())) {
+                    part(
+                            "Owner",
+                            Words.of(decided.decision()) + " by " + decided.by() + " on " + decided.on()
+                                    + (decided.note().isEmpty() ? "." : ": " + ended(decided.note())));
+                }
             }
         }
 
