@@ -38,6 +38,25 @@ final class SteamTable {
         }
     }
 
+    /** Heat in J/kg that boiling takes at an absolute pressure in Pa. */
+    static double latentHeat(double pressure) {
+        try {
+            return Loaded.TABLE.specificEnthalpySaturatedVapourP(pressure)
+                    - Loaded.TABLE.specificEnthalpySaturatedLiquidP(pressure);
+        } catch (OutOfRangeException e) {
+            throw new IllegalArgumentException("pressure outside the steam table: " + pressure + " Pa", e);
+        }
+    }
+
+    /** Volume in m3/kg of dry saturated steam at an absolute pressure in Pa. */
+    static double steamVolume(double pressure) {
+        try {
+            return Loaded.TABLE.specificVolumeSaturatedVapourP(pressure);
+        } catch (OutOfRangeException e) {
+            throw new IllegalArgumentException("pressure outside the steam table: " + pressure + " Pa", e);
+        }
+    }
+
     private static final class Loaded {
         static final IF97 TABLE = new IF97(IF97.UnitSystem.SI);
     }
