@@ -9,10 +9,15 @@ import gaugeglass.steam.observed.Burner;
 import gaugeglass.steam.observed.Coil;
 import gaugeglass.steam.observed.CutoffTests;
 import gaugeglass.steam.observed.Cutoffs;
+import gaugeglass.steam.observed.Feeder;
+import gaugeglass.steam.observed.Firing;
 import gaugeglass.steam.observed.Piping;
 import gaugeglass.steam.observed.Records;
 import gaugeglass.steam.observed.SafetyValves;
 import gaugeglass.steam.observed.Site;
+import gaugeglass.steam.observed.WaterLevel;
+import gaugeglass.steam.reckoned.CutoffProofs;
+import gaugeglass.steam.reckoned.CutoffsFitted;
 import gaugeglass.steam.reckoned.EqualizerReckoning;
 import gaugeglass.steam.reckoned.FanAirReckoning;
 import gaugeglass.steam.reckoned.GrossOutputReckoning;
@@ -42,6 +47,9 @@ public final class SteamTrade implements Trade {
         return Stream.of(
                         Site.ITEMS,
                         Records.ITEMS,
+                        Firing.ITEMS,
+                        WaterLevel.ITEMS,
+                        Feeder.ITEMS,
                         BoilerPlate.ITEMS,
                         BoilerCondition.ITEMS,
                         Burner.ITEMS,
@@ -56,12 +64,15 @@ public final class SteamTrade implements Trade {
 
     @Override
     public List<Reckoning> reckonings() {
-        return List.of(
+        List<Reckoning> site = List.of(
                 new RoomCoRiseReckoning(),
                 new RoomAirReckoning(),
                 new FanAirReckoning(),
                 new GrossOutputReckoning(),
                 new ReliefReckoning(),
                 new EqualizerReckoning());
+        return Stream.of(CutoffProofs.ALL, CutoffsFitted.ALL, site)
+                .flatMap(List::stream)
+                .toList();
     }
 }

@@ -47,7 +47,9 @@ public final class BookReader {
                 form.text("title"),
                 form.text("about", ""),
                 form.word("stage", Stage.class, Stage.COLD),
-                sign ? Consequence.COMFORT : requiredWord(form, "consequence", Consequence.class, Consequence.PEOPLE),
+                sign
+                        ? form.word("consequence", Consequence.class, Consequence.COMFORT)
+                        : requiredWord(form, "consequence", Consequence.class, Consequence.PEOPLE),
                 form.text("release", "no").equals("yes"),
                 sign,
                 java.util.Collections.unmodifiableMap(bands),

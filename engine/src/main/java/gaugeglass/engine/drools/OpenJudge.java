@@ -114,6 +114,12 @@ final class OpenJudge {
     private void hold(int number, Program.Step step, Slot slot, Object fact) {
         boolean unknown = fact == UNKNOWN;
         values[step.self()] = fact;
+        // Before the bindings: a limit of another kind has no such value to bind.
+        for (Program.Check check : step.checks()) {
+            if (looksAtItselfOnly(step, check) && !mayHold(step, check, slot, unknown)) {
+                return;
+            }
+        }
         for (Program.Bind bind : step.binds()) {
             if (!unknown) {
                 values[bind.variable()] = bind.binding().eval(fact);
@@ -122,11 +128,15 @@ final class OpenJudge {
             }
         }
         for (Program.Check check : step.checks()) {
-            if (!mayHold(step, check, slot, unknown)) {
+            if (!looksAtItselfOnly(step, check) && !mayHold(step, check, slot, unknown)) {
                 return;
             }
         }
         step(number + 1);
+    }
+
+    private static boolean looksAtItselfOnly(Program.Step step, Program.Check check) {
+        return check.inputs().length == 1 && check.inputs()[0] == step.self();
     }
 
     private boolean mayHold(Program.Step step, Program.Check check, Slot slot, boolean unknown) {

@@ -351,9 +351,18 @@ public final class Facts {
 
         @Override
         public <T extends Record> boolean any(Class<T> item, Predicate<T> test) {
+            return any(item, table(item).all(), test);
+        }
+
+        @Override
+        public <T extends Record> boolean any(Class<T> item, String which, Predicate<T> test) {
+            return any(item, table(item).of(which), test);
+        }
+
+        private <T extends Record> boolean any(Class<T> item, List<Slot> slots, Predicate<T> test) {
             List<Missing> missing = new ArrayList<>();
             boolean open = false;
-            for (Slot slot : table(item).all()) {
+            for (Slot slot : slots) {
                 if (isOpen(slot)) {
                     open = true;
                     missing.addAll(slot.lacking());

@@ -37,6 +37,13 @@ public interface Seen {
      */
     <T extends Record> boolean any(Class<T> item, Predicate<T> test);
 
+    /**
+     * Whether at least one answer of this item about one piece of equipment passes, over every
+     * member of a fixed kind: true as soon as one seen answer does, whatever else is missing; false
+     * only when all are seen and fail.
+     */
+    <T extends Record> boolean any(Class<T> item, String which, Predicate<T> test);
+
     /** The tags of a counted kind; all must be described. */
     List<String> tags(String kind);
 }

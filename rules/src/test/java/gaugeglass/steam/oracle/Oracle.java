@@ -593,6 +593,28 @@ final class Oracle {
         }
 
         @Override
+        public <T extends Record> boolean any(Class<T> item, String which, Predicate<T> test) {
+            ItemType type = item(item);
+            boolean open = false;
+            for (List<Object> place : knownPlaces(type)) {
+                if (place.get(0).equals(which)) {
+                    try {
+                        Optional<Record> fact = world.maybe(type, place);
+                        if (fact.isPresent() && test.test(item.cast(fact.get()))) {
+                            return true;
+                        }
+                    } catch (DeadEnd unknown) {
+                        open = true;
+                    }
+                }
+            }
+            if (open) {
+                throw new DeadEnd();
+            }
+            return false;
+        }
+
+        @Override
         public List<String> tags(String kind) {
             return world.tags(vocabulary.kind(kind).orElseThrow());
         }
