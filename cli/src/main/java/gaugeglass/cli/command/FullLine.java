@@ -75,6 +75,8 @@ final class FullLine {
                 return done(RulebookCommand.run(rulebook(said), shell));
             case "walk":
                 return walk(said);
+            case "reckon":
+                return done(ReckonCommand.run(reckon(said), shell));
             case "blank":
                 shell.print(BlankCommand.text(blank(said), shell));
                 return done();
@@ -140,6 +142,11 @@ final class FullLine {
             throw new Wrong("an id, --limits and --items each ask for something else; expected one of them");
         }
         return new RulebookCommand.Options(ids, limits, items, as);
+    }
+
+    private static ReckonCommand.Options reckon(ParseResult said) throws Wrong {
+        As as = said.hasMatchedOption("--as") ? constant("--as", As.values(), value(said, "--as")) : As.TEXT;
+        return new ReckonCommand.Options(words(said), as);
     }
 
     private BlankCommand.Options blank(ParseResult said) throws Wrong {
@@ -326,6 +333,22 @@ final class FullLine {
                 .description("The day of the visit; today unless told.")
                 .build());
 
+        CommandSpec reckon = command(
+                "reckon",
+                "Work out what the trade reckons at a boiler, showing every formula with the numbers put in; without words,"
+                        + " list what can be reckoned.");
+        reckon.addPositional(PositionalParamSpec.builder()
+                .index("0..*")
+                .arity("0..*")
+                .paramLabel("WORD")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description(
+                        "The name of a reckoning, then name=value for each thing it wants; the name alone explains it"
+                                + " with an example.")
+                .build());
+        reckon.addOption(as("Results as text, json or jsonl."));
+
         CommandSpec schema = command("schema", "Print the JSON Schema of a kind of file.");
         schema.addPositional(PositionalParamSpec.builder()
                 .index("0")
@@ -362,7 +385,7 @@ final class FullLine {
                 .build());
 
         Map<String, CommandSpec> commands = new LinkedHashMap<>();
-        for (CommandSpec command : List.of(walk, assess, check, rulebook, blank, schema)) {
+        for (CommandSpec command : List.of(walk, assess, check, reckon, rulebook, blank, schema)) {
             commands.put(command.name(), command);
         }
         commands.forEach(top::addSubcommand);

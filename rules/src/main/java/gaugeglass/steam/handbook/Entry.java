@@ -70,4 +70,9 @@ public final class Entry {
             throw new Mistakes(List.of(new Mistake(place, 0, 0, "", String.valueOf(e.getMessage()), "", "")));
         }
     }
+
+    @Override
+    public String toString() {
+        return name;
+    }
 }
