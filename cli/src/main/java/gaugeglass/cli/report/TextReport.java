@@ -28,9 +28,11 @@ import gaugeglass.engine.observation.State;
 import gaugeglass.engine.text.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** Assessments as a person reads them on a screen: may it be fired, what is wrong, what is not known. */
@@ -81,6 +83,7 @@ public final class TextReport {
         private final Visited visited;
         private final Assessment assessment;
         private final Set<String> cautioned = new HashSet<>();
+        private final Map<String, Integer> advised = new HashMap<>();
         private int number;
 
         private Page(Inspection inspection, Visited visited, Assessment assessment) {
@@ -229,18 +232,28 @@ public final class TextReport {
                 for (LimitUsed limit : finding.limits()) {
                     part("Limit", limit(limit));
                 }
-                part("Why", finding.why());
-                part("Do", finding.action());
-                Remedy remedy = book.remedies().get(finding.remedy());
-                if (remedy != null) {
-                    part("Work", remedy.work());
-                }
-                for (String id : finding.cautions()) {
-                    caution(id);
-                }
+                advice(finding);
                 dispute(finding);
                 decisions(finding);
                 part("Rule", finding.rule() + ", " + basis(finding.basis()));
+            }
+        }
+
+        /** Why and what to do; said once where one check found the same in several places. */
+        private void advice(Finding finding) {
+            Integer before = advised.putIfAbsent(finding.rule(), number);
+            if (before != null) {
+                part("Do", "As said at " + before + ", with the same cautions.");
+                return;
+            }
+            part("Why", finding.why());
+            part("Do", finding.action());
+            Remedy remedy = book.remedies().get(finding.remedy());
+            if (remedy != null) {
+                part("Work", remedy.work());
+            }
+            for (String id : finding.cautions()) {
+                caution(id);
             }
         }
 
@@ -331,6 +344,9 @@ public final class TextReport {
                 paper.gap();
                 String about = diagnosed(cause);
                 paper.hanging("  * ", cause.cause() + (about.isEmpty() ? "" : " (" + about + ")"), Style.STRONG);
+                if (isPutRight(cause)) {
+                    part("Now", "What points to it was put right on this visit.");
+                }
                 for (Said said : cause.points()) {
                     part("For", said(cause, said));
                 }
@@ -341,6 +357,22 @@ public final class TextReport {
                     part("Settle", cause.settle());
                 }
             }
+        }
+
+        /** Causes are sought in what was found at arrival; by now all that points to one may be gone. */
+        private boolean isPutRight(Cause cause) {
+            for (Said said : cause.points()) {
+                boolean gone = false;
+                for (Finding finding : assessment.findings()) {
+                    gone |= finding.rule().equals(said.rule())
+                            && finding.subject().equals(said.subject())
+                            && !finding.isStanding();
+                }
+                if (!gone) {
+                    return false;
+                }
+            }
+            return !cause.points().isEmpty();
         }
 
         private String diagnosed(Cause cause) {
