@@ -8,18 +8,28 @@ import gaugeglass.engine.build.MadeUpVisits;
 import gaugeglass.engine.build.OutcomeLaw;
 import gaugeglass.engine.build.Scenario;
 import gaugeglass.engine.observation.Answer;
+import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.steam.proof.SteamProof;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 
 /** The law of outcomes over the steam rulebook: taking answers away only turns outcomes into undetermined. */
 class OutcomeLawTest {
     private static final LocalDate DAY = LocalDate.of(2026, 9, 14);
+    private static final Path EXAMPLES = Path.of("../docs/examples");
     private static final int VISITS = 12;
     private static final int TRIES = 40;
 
@@ -39,6 +49,42 @@ class OutcomeLawTest {
                         .isEmpty();
             }
         }
+    }
+
+    /** Of every pair of answers at arrival of every example; what was answered again as left is left alone. */
+    @TestFactory
+    Stream<DynamicTest> no_two_answers_of_an_example_turn_an_outcome_when_they_are_taken_away() throws IOException {
+        if (!Files.isDirectory(EXAMPLES)) {
+            return Stream.of();
+        }
+        List<DynamicTest> tests = new ArrayList<>();
+        try (Stream<Path> files = Files.list(EXAMPLES)) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+                String name = file.getFileName().toString();
+                Inspection inspection = InspectionReader.read(rulebook.vocabulary(), name, Files.readString(file));
+                for (Inspection.Visited unit : inspection.units()) {
+                    tests.add(DynamicTest.dynamicTest(
+                            name + ", " + unit.id(), () -> pairs(unit.observations(), inspection.date())));
+                }
+            }
+        }
+        return tests.stream();
+    }
+
+    private void pairs(Observations visit, LocalDate date) {
+        OutcomeLaw law = new OutcomeLaw(rulebook, date);
+        Assessment before = rulebook.assess(visit, date);
+        List<Answer> answers = visit.answers().stream()
+                .filter(answer -> answer.state() == State.AS_FOUND)
+                .toList();
+        for (int i = 0; i < answers.size(); i++) {
+            for (int j = i; j < answers.size(); j++) {
+                assertThat(law.broken(before, visit, List.of(answers.get(i), answers.get(j))))
+                        .isEmpty();
+            }
+        }
+        assertThat(law.weaker()).isPositive();
     }
 
     @Test

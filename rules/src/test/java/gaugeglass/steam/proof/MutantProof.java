@@ -33,6 +33,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.drools.model.Rule;
 
 /**
@@ -48,6 +49,8 @@ public final class MutantProof {
     private final Vocabulary vocabulary = SteamProof.stored().vocabulary();
     private final Book book = SteamProof.stored().book();
     private final List<Reckoning> reckonings = new SteamTrade().reckonings();
+    private final Map<String, List<RuleEntry>> byCard =
+            book.rules().stream().collect(Collectors.groupingBy(RuleEntry::card));
     private final Map<String, List<Proof>> proofs = new LinkedHashMap<>();
     private final Sessions sound = Sessions.of(
             Sessions.rules(book.models(), MutantProof.class.getClassLoader()).values());
@@ -80,7 +83,7 @@ public final class MutantProof {
         Map<String, List<Scenario>> byCard = new LinkedHashMap<>();
         scenarios.forEach(scenario ->
                 byCard.computeIfAbsent(scenario.card(), c -> new ArrayList<>()).add(scenario));
-        byCard.forEach((card, own) -> {
+        scenariosByCard.forEach((card, own) -> {
             List<Proof> all = new ArrayList<>();
             for (Scenario scenario : own) {
                 all.add(proof(scenario, State.AS_LEFT));
@@ -184,9 +187,9 @@ public final class MutantProof {
         Card own = book.card(card);
         List<String> order = List.copyOf(own.bands().keySet());
         Set<String> bands = new LinkedHashSet<>();
-        for (RuleEntry rule : book.rules()) {
+        for (RuleEntry rule : byCard.getOrDefault(card, List.of())) {
             Set<String> matched = rule.name().equals(instead) ? subjects : found.getOrDefault(rule.name(), Set.of());
-            if (rule.card().equals(card) && matched.contains(subject)) {
+            if (matched.contains(subject)) {
                 bands.add(rule.band());
             }
         }
@@ -230,10 +233,11 @@ public final class MutantProof {
         }
         ClassLoader loader = compiled.loader(MutantProof.class.getClassLoader());
         Map<String, Rule> rules = Sessions.rules(compiled.models(), loader);
-        Map<String, List<String>> byCard = new LinkedHashMap<>();
-        named.forEach((name, mutant) -> byCard.computeIfAbsent(mutant.rule().card(), c -> new ArrayList<>())
+        Map<String, List<String>> namesByCard = new LinkedHashMap<>();
+        named.forEach((name, mutant) -> namesByCard
+                .computeIfAbsent(mutant.rule().card(), c -> new ArrayList<>())
                 .add(name));
-        byCard.forEach((card, names) -> {
+        namesByCard.forEach((card, names) -> {
             Set<String> alive = new LinkedHashSet<>(names);
             try {
                 hunt(card, names, named, rules, alive);
