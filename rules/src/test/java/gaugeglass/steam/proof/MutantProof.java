@@ -80,9 +80,10 @@ public final class MutantProof {
     public record Result(int tried, List<String> survivors, List<String> uncompiled) {}
 
     private MutantProof(Collection<Scenario> scenarios) {
-        Map<String, List<Scenario>> byCard = new LinkedHashMap<>();
-        scenarios.forEach(scenario ->
-                byCard.computeIfAbsent(scenario.card(), c -> new ArrayList<>()).add(scenario));
+        Map<String, List<Scenario>> scenariosByCard = new LinkedHashMap<>();
+        scenarios.forEach(scenario -> scenariosByCard
+                .computeIfAbsent(scenario.card(), c -> new ArrayList<>())
+                .add(scenario));
         scenariosByCard.forEach((card, own) -> {
             List<Proof> all = new ArrayList<>();
             for (Scenario scenario : own) {
