@@ -42,7 +42,7 @@ final class ReckonCommand {
             shell.say("gaugeglass: no reckoning is called \"" + name + "\""
                     + Handbook.nearest(name)
                             .map(near -> "; did you mean \"" + near + "\"?")
-                            .orElse("")
+                            .orElse(".")
                     + " The list of all: gaugeglass reckon");
             return Code.WRONG_LINE;
         }

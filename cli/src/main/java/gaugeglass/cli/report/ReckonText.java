@@ -105,7 +105,7 @@ public final class ReckonText {
         paper.hanging("Basis   ", worked.basis().word(), Style.PLAIN);
         String lead = "Source  ";
         for (Source source : worked.sources()) {
-            paper.hanging(lead, source.name() + " (" + known(source) + ")", Style.PLAIN);
+            paper.hanging(lead, source.name() + known(source), Style.PLAIN);
             lead = "        ";
         }
         lead = "Mind    ";
@@ -115,14 +115,14 @@ public final class ReckonText {
         }
     }
 
-    /** How surely a source is known, in words. */
+    /** How surely a source is known, as what follows its name; nothing where it was read. */
     public static String known(Source source) {
         return switch (source.known()) {
-            case READ -> "read";
-            case READ_SECOND_HAND -> "read second hand";
-            case MEMORY_HIGH -> "from memory, high certainty";
-            case MEMORY_MEDIUM -> "from memory, medium certainty";
-            case MEMORY_LOW -> "from memory, low certainty";
+            case READ -> "";
+            case READ_SECOND_HAND -> " (read second hand)";
+            case MEMORY_HIGH -> " (from memory, high certainty)";
+            case MEMORY_MEDIUM -> " (from memory, medium certainty)";
+            case MEMORY_LOW -> " (from memory, low certainty)";
         };
     }
 

@@ -89,7 +89,7 @@ class CommandLineTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    asses a.yaml                | "asses" is no command; expected one of walk, assess, check, rulebook, blank, schema; did you mean "assess"?
+                    asses a.yaml                | "asses" is no command; expected one of walk, assess, check, reckon, rulebook, blank, schema; did you mean "assess"?
                     assess                      | no inspection is named; expected files, folders, or - for standard input
                     assess --lines              | no inspection is named; expected files, folders, or - for standard input
                     check                       | no inspection is named; expected files, folders, or - for standard input

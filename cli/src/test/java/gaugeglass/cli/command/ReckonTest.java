@@ -131,7 +131,7 @@ class ReckonTest {
                 + "Answers are exact, but for roots, broken powers and figures from the steam table, which are rounded as\n"
                 + "their line in the Javadoc says, and then exact from there. Outside its range a reckoning gives no answer.\n"
                 + "Whatever is reckoned here, the local code, the authority having jurisdiction, the maker's instructions and\n"
-                + "licensed practice come first.\n\n");
+                + "licensed practice come first. A source without a mark was read; the others say what they are.\n\n");
         for (Entry entry : Handbook.all()) {
             page.append("- [")
                     .append(entry.name())
@@ -182,7 +182,7 @@ class ReckonTest {
             page.append(String.join(
                     "; ",
                     worked.sources().stream()
-                            .map(source -> source.name() + " (" + ReckonText.known(source) + ")")
+                            .map(source -> source.name() + ReckonText.known(source))
                             .toList()));
             page.append(".\n");
             for (String warning : worked.warnings()) {
