@@ -3,27 +3,40 @@ package gaugeglass.steam;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Reckoning;
 import gaugeglass.engine.vocabulary.Trade;
+import gaugeglass.steam.observed.AirPressures;
 import gaugeglass.steam.observed.BoilerCondition;
 import gaugeglass.steam.observed.BoilerPlate;
 import gaugeglass.steam.observed.Burner;
 import gaugeglass.steam.observed.Coil;
+import gaugeglass.steam.observed.Controls;
 import gaugeglass.steam.observed.CutoffTests;
 import gaugeglass.steam.observed.Cutoffs;
 import gaugeglass.steam.observed.Feeder;
 import gaugeglass.steam.observed.Firing;
+import gaugeglass.steam.observed.Gauges;
 import gaugeglass.steam.observed.Piping;
 import gaugeglass.steam.observed.Records;
 import gaugeglass.steam.observed.SafetyValves;
+import gaugeglass.steam.observed.Siphons;
 import gaugeglass.steam.observed.Site;
+import gaugeglass.steam.observed.SteamTemperatures;
+import gaugeglass.steam.observed.Systems;
 import gaugeglass.steam.observed.WaterLevel;
+import gaugeglass.steam.reckoned.ControlSettings;
 import gaugeglass.steam.reckoned.CutoffProofs;
 import gaugeglass.steam.reckoned.CutoffsFitted;
 import gaugeglass.steam.reckoned.EqualizerReckoning;
 import gaugeglass.steam.reckoned.FanAirReckoning;
+import gaugeglass.steam.reckoned.GaugeAgainstSteam;
+import gaugeglass.steam.reckoned.GaugeDials;
 import gaugeglass.steam.reckoned.GrossOutputReckoning;
+import gaugeglass.steam.reckoned.LocalAir;
+import gaugeglass.steam.reckoned.PressureRoster;
 import gaugeglass.steam.reckoned.ReliefReckoning;
+import gaugeglass.steam.reckoned.ReturnHeads;
 import gaugeglass.steam.reckoned.RoomAirReckoning;
 import gaugeglass.steam.reckoned.RoomCoRiseReckoning;
+import gaugeglass.steam.reckoned.SteamFromTemperature;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -46,6 +59,7 @@ public final class SteamTrade implements Trade {
     public List<Class<? extends Record>> items() {
         return Stream.of(
                         Site.ITEMS,
+                        AirPressures.ITEMS,
                         Records.ITEMS,
                         Firing.ITEMS,
                         WaterLevel.ITEMS,
@@ -53,11 +67,16 @@ public final class SteamTrade implements Trade {
                         BoilerPlate.ITEMS,
                         BoilerCondition.ITEMS,
                         Burner.ITEMS,
+                        Systems.ITEMS,
                         Piping.ITEMS,
                         Coil.ITEMS,
                         SafetyValves.ITEMS,
                         Cutoffs.ITEMS,
-                        CutoffTests.ITEMS)
+                        CutoffTests.ITEMS,
+                        Gauges.ITEMS,
+                        Siphons.ITEMS,
+                        Controls.ITEMS,
+                        SteamTemperatures.ITEMS)
                 .flatMap(List::stream)
                 .toList();
     }
@@ -71,7 +90,16 @@ public final class SteamTrade implements Trade {
                 new GrossOutputReckoning(),
                 new ReliefReckoning(),
                 new EqualizerReckoning());
-        return Stream.of(CutoffProofs.ALL, CutoffsFitted.ALL, site)
+        return Stream.<List<Reckoning>>of(
+                        CutoffProofs.ALL,
+                        CutoffsFitted.ALL,
+                        site,
+                        PressureRoster.ALL,
+                        ControlSettings.ALL,
+                        GaugeDials.ALL,
+                        List.of(new LocalAir(), new SteamFromTemperature()),
+                        GaugeAgainstSteam.ALL,
+                        ReturnHeads.ALL)
                 .flatMap(List::stream)
                 .toList();
     }
