@@ -6,6 +6,7 @@ import gaugeglass.engine.book.LimitLayer;
 import gaugeglass.engine.book.StoredBook;
 import gaugeglass.engine.drools.Judges;
 import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Reckoning;
 import gaugeglass.engine.vocabulary.Trade;
 import gaugeglass.engine.vocabulary.Vocabulary;
@@ -14,6 +15,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 
@@ -53,27 +55,21 @@ public final class Rulebook {
 
     /** Makes a rulebook of a stored one whose classes are in {@code loader}. */
     public static Rulebook of(StoredBook stored, ClassLoader loader) {
-        Book book = stored.book();
-        return of(stored, loader, Judges.of(book.models(), book.rules(), loader));
+        return of(stored, loader, Runnable::run);
     }
 
     /**
-     * Makes a rulebook of a stored one, and lets part of the making go on beside the caller. It is ready sooner for one
-     * visit, and a little slower for each of many.
+     * Makes a rulebook of a stored one, and lets part of the making go on beside the caller.
      *
      * @param builder runs what takes longest; the first assessment waits for it
      */
     public static Rulebook of(StoredBook stored, ClassLoader loader, Executor builder) {
         Book book = stored.book();
-        return of(stored, loader, Judges.of(book.models(), book.rules(), loader, builder));
-    }
-
-    private static Rulebook of(StoredBook stored, ClassLoader loader, Judges judges) {
         return new Rulebook(
                 stored.vocabulary(),
-                stored.book(),
+                book,
                 trade(stored.trade(), loader).reckonings(),
-                judges);
+                Judges.of(book.models(), book.rules(), loader, builder));
     }
 
     private static Trade trade(String name, ClassLoader loader) {
@@ -90,6 +86,17 @@ public final class Rulebook {
     /** What can be observed. */
     public Vocabulary vocabulary() {
         return vocabulary;
+    }
+
+    /** The items that a reckoned one is worked out from, in the reckoning's order; none for one that is observed. */
+    public List<ItemType> workedOutFrom(ItemType item) {
+        List<ItemType> from = new ArrayList<>();
+        for (Reckoning reckoning : reckonings) {
+            if (vocabulary.item(reckoning.gives()).filter(item::equals).isPresent()) {
+                reckoning.needs().forEach(need -> vocabulary.item(need).ifPresent(from::add));
+            }
+        }
+        return from;
     }
 
     /** The words, limits and index. */
