@@ -78,6 +78,33 @@ class HouseArchitectureTest {
             .because("judging and reading are the engine's; the command line asks it");
 
     @ArchTest
+    static final ArchRule only_pages_know_templates_and_paper = noClasses()
+            .that()
+            .resideOutsideOfPackage("gaugeglass.cli.printed..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "de.siegmar..")
+            .because("templates and paper are megabytes that nobody waits for who only wants a verdict");
+
+    @ArchTest
+    static final ArchRule judging_knows_no_pages = noClasses()
+            .that()
+            .resideInAnyPackage(
+                    "gaugeglass.cli.report..",
+                    "gaugeglass.cli.visit..",
+                    "gaugeglass.cli.paper..",
+                    "gaugeglass.cli.walk..")
+            .or()
+            .haveNameMatching("gaugeglass\\.cli\\.command\\.(Commands|QuickLine|Assess.*|Check.*|Shell|Code|As)")
+            .or()
+            .haveFullyQualifiedName("gaugeglass.cli.Main")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("gaugeglass.cli.printed..", "gaugeglass.cli.picture..")
+            .because("what a cold assess touches must not load them");
+
+    @ArchTest
     static final ArchRule packages_have_no_cycles = slices().matching("gaugeglass.cli.(*)..")
             .should()
             .beFreeOfCycles()

@@ -80,6 +80,10 @@ final class FullLine {
             case "blank":
                 shell.print(BlankCommand.text(blank(said), shell));
                 return done();
+            case "report":
+                return ReportCommand.run(ReportLine.report(said), shell);
+            case "decide":
+                return DecideCommand.run(ReportLine.decide(said), shell);
             case "schema":
                 return schema(words(said));
             default:
@@ -110,10 +114,10 @@ final class FullLine {
     // ---- what was said
 
     /** Tells what is wrong with a value. */
-    private static final class Wrong extends Exception {
+    static final class Wrong extends Exception {
         private static final long serialVersionUID = 1L;
 
-        private Wrong(String message) {
+        Wrong(String message) {
             super(message);
         }
     }
@@ -163,23 +167,24 @@ final class FullLine {
                 date(said).orElseGet(() -> shell.now().toLocalDate()));
     }
 
-    private static Optional<LocalDate> date(ParseResult said) throws Wrong {
+    static Optional<LocalDate> date(ParseResult said) throws Wrong {
         if (!said.hasMatchedOption("--date")) {
             return Optional.empty();
         }
-        String date = value(said, "--date");
-        Optional<LocalDate> day = QuickLine.date(date);
-        if (day.isEmpty()) {
-            throw new Wrong("--date: \"" + date + "\" is no date; expected year, month and day such as 2026-09-14");
-        }
-        return day;
+        return Optional.of(day("--date", value(said, "--date")));
     }
 
-    private static String value(ParseResult said, String option) {
+    static LocalDate day(String option, String text) throws Wrong {
+        return QuickLine.date(text)
+                .orElseThrow(() -> new Wrong(
+                        option + ": \"" + text + "\" is no date; expected year, month and day such as 2026-09-14"));
+    }
+
+    static String value(ParseResult said, String option) {
         return said.matchedOptionValue(option, "");
     }
 
-    private static <E extends Enum<E>> E constant(String option, E[] all, String word) throws Wrong {
+    static <E extends Enum<E>> E constant(String option, E[] all, String word) throws Wrong {
         Optional<E> one = QuickLine.constant(all, word);
         if (one.isPresent()) {
             return one.get();
@@ -192,13 +197,13 @@ final class FullLine {
                 + meant(word, words));
     }
 
-    private static String meant(String word, List<String> words) {
+    static String meant(String word, List<String> words) {
         return Nearest.to(word, words)
                 .map(near -> "; did you mean \"" + near + "\"?")
                 .orElse("");
     }
 
-    private static List<String> words(ParseResult said) {
+    static List<String> words(ParseResult said) {
         return said.matchedPositionalValue(0, List.of());
     }
 
@@ -385,7 +390,8 @@ final class FullLine {
                 .build());
 
         Map<String, CommandSpec> commands = new LinkedHashMap<>();
-        for (CommandSpec command : List.of(walk, assess, check, reckon, rulebook, blank, schema)) {
+        for (CommandSpec command : List.of(
+                walk, assess, ReportLine.report(), ReportLine.decide(), check, reckon, rulebook, blank, schema)) {
             commands.put(command.name(), command);
         }
         commands.forEach(top::addSubcommand);
@@ -396,7 +402,7 @@ final class FullLine {
         return line;
     }
 
-    private static CommandSpec command(String name, String description) {
+    static CommandSpec command(String name, String description) {
         CommandSpec command = CommandSpec.create().name(name);
         command.usageMessage().description(description).abbreviateSynopsis(name.equals("gaugeglass"));
         command.addOption(OptionSpec.builder("-h", "--help")
@@ -422,7 +428,7 @@ final class FullLine {
         return flag("--lines", "Every FILE holds one inspection as JSON on each line, whatever it is called.");
     }
 
-    private static OptionSpec flag(String name, String description) {
+    static OptionSpec flag(String name, String description) {
         return OptionSpec.builder(name)
                 .type(boolean.class)
                 .description(description)

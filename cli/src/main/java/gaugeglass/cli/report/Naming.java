@@ -12,23 +12,23 @@ import java.util.List;
 import java.util.Optional;
 
 /** Words for what things are about: subjects, questions, places in a file. */
-final class Naming {
+public final class Naming {
     private final Vocabulary vocabulary;
     private final Book book;
 
-    Naming(Vocabulary vocabulary, Book book) {
+    public Naming(Vocabulary vocabulary, Book book) {
         this.vocabulary = vocabulary;
         this.book = book;
     }
 
     /** A practice and what it is about, in one phrase. */
-    String title(String rule, String subject) {
+    public String title(String rule, String subject) {
         String about = subject(book.card(rule).about(), subject);
         return book.card(rule).title() + (about.isEmpty() ? "" : " (" + about + ")");
     }
 
     /** What a practice is about; empty for the unit, which the heading names. */
-    String subject(String kindId, String subject) {
+    public String subject(String kindId, String subject) {
         if (subject.isEmpty()) {
             return "";
         }
@@ -45,7 +45,7 @@ final class Naming {
     }
 
     /** The question behind a missing answer. */
-    String question(Missing missing) {
+    public String question(Missing missing) {
         Optional<ItemType> item = vocabulary.item(missing.item());
         if (item.isPresent()) {
             return item.get().ask();
@@ -61,13 +61,14 @@ final class Naming {
         return missing.item();
     }
 
-    private static String counting(String label) {
+    /** How many of a kind there are, as a question. */
+    public static String counting(String label) {
         boolean regular = !label.isEmpty() && "sxy".indexOf(label.charAt(label.length() - 1)) < 0;
         return regular ? "How many " + label + "s are fitted?" : "How many are fitted: " + label + "?";
     }
 
     /** What the question is asked of. */
-    String asked(Missing missing) {
+    public String asked(Missing missing) {
         return vocabulary
                 .item(missing.item())
                 .map(item -> subject(item.kind(), missing.subject()))
@@ -75,7 +76,7 @@ final class Naming {
     }
 
     /** Where the answer goes in an inspection file. */
-    String place(Missing missing) {
+    public String place(Missing missing) {
         Optional<ItemType> item = vocabulary.item(missing.item());
         if (item.isEmpty()) {
             for (Kind kind : vocabulary.kinds()) {
@@ -92,7 +93,7 @@ final class Naming {
     }
 
     /** Where an answer stands in an inspection file. */
-    String place(ItemType item, String subject) {
+    public String place(ItemType item, String subject) {
         Kind kind = vocabulary.kind(item.kind()).orElseThrow();
         if (subject.isEmpty()) {
             return kind.id().equals(vocabulary.site().id())
@@ -113,12 +114,12 @@ final class Naming {
         return place.append(item.name()).toString();
     }
 
-    String place(Answer answer) {
+    public String place(Answer answer) {
         return place(answer.item(), answer.subject());
     }
 
     /** An observation as a question with its answer. */
-    String told(Object fact) {
+    public String told(Object fact) {
         if (fact instanceof Record record) {
             Optional<ItemType> item = vocabulary.item(record.getClass());
             if (item.isPresent()) {
@@ -129,7 +130,7 @@ final class Naming {
     }
 
     /** What was seen, without the question. */
-    String values(ItemType item, Record fact) {
+    public String values(ItemType item, Record fact) {
         StringBuilder words = new StringBuilder();
         List<Object> values = item.valuesOf(fact);
         for (int i = 0; i < values.size(); i++) {

@@ -49,7 +49,8 @@ public final class TextReport {
 
     private static final Gate NOTHING_TOLD = new Gate(Permit.NOTHING_FOUND_AGAINST, List.of(), List.of());
 
-    private static final String DEFERS =
+    /** Who comes before everything that this program says. */
+    public static final String DEFERS =
             "The local code, the authority having jurisdiction, the boiler maker's instructions and the judgement of a"
                     + " licensed person come before every line of this list.";
 
@@ -492,7 +493,8 @@ public final class TextReport {
         return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
     }
 
-    private static String basis(Basis basis) {
+    /** What something stands on, in words. */
+    public static String basis(Basis basis) {
         return switch (basis) {
             case STANDARD -> "from a published standard";
             case CALCULATED -> "follows from physics";

@@ -4,10 +4,10 @@ import gaugeglass.cli.paper.Style;
 import gaugeglass.engine.book.Urgency;
 
 /** How each urgency is said to people. */
-final class Urgencies {
+public final class Urgencies {
     private Urgencies() {}
 
-    static String heading(Urgency urgency) {
+    public static String heading(Urgency urgency) {
         return switch (urgency) {
             case STOP -> "Do not fire";
             case NOW -> "Put right before leaving";

@@ -26,7 +26,7 @@ import java.time.LocalDate;
  * The inspection file that a walk writes. Each save puts a whole new file in the place of the old one in a single step,
  * and keeps the state before it, so that a walk killed at any moment leaves a file that can be read.
  */
-final class VisitFile implements Closeable {
+public final class VisitFile implements Closeable {
     private final Path path;
     private final InspectionReader reader;
     private final InspectionWriter writer;
@@ -42,7 +42,7 @@ final class VisitFile implements Closeable {
     }
 
     /** Thrown when another walk holds the file. */
-    static final class InUse extends IOException {
+    public static final class InUse extends IOException {
         private static final long serialVersionUID = 1L;
 
         InUse(Path path) {
@@ -56,7 +56,7 @@ final class VisitFile implements Closeable {
      * @throws InUse when another walk, in this process or another, holds it
      * @throws IOException when its folder cannot be written to
      */
-    static VisitFile open(Path path, Vocabulary vocabulary) throws IOException {
+    public static VisitFile open(Path path, Vocabulary vocabulary) throws IOException {
         Path real = path.toAbsolutePath();
         Path lockPath = real.resolveSibling("." + real.getFileName() + ".lock");
         FileChannel channel = FileChannel.open(lockPath, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
@@ -74,7 +74,7 @@ final class VisitFile implements Closeable {
         }
     }
 
-    boolean exists() {
+    public boolean exists() {
         return Files.exists(path);
     }
 
@@ -84,12 +84,12 @@ final class VisitFile implements Closeable {
      * @param today the day of the visit where the file names none
      * @throws gaugeglass.engine.text.Mistakes when it cannot be used
      */
-    Inspection read(LocalDate today) {
+    public Inspection read(LocalDate today) {
         return reader.read(path.getFileName().toString(), SourceText.read(path), today);
     }
 
     /** The file that holds the state before the last save. */
-    Path before() {
+    public Path before() {
         return path.resolveSibling(path.getFileName() + ".before");
     }
 
@@ -102,7 +102,7 @@ final class VisitFile implements Closeable {
      *
      * @throws IOException when it could not be written; the file then still holds what it held
      */
-    void save(Inspection inspection) throws IOException {
+    public void save(Inspection inspection) throws IOException {
         byte[] bytes = writer.write(inspection).getBytes(StandardCharsets.UTF_8);
         Path next = path.resolveSibling("." + path.getFileName() + ".next");
         write(next, bytes);
@@ -115,7 +115,7 @@ final class VisitFile implements Closeable {
     }
 
     /** What kept a file from being written, in words. */
-    static String reason(IOException e) {
+    public static String reason(IOException e) {
         if (e instanceof AccessDeniedException) {
             return "access is denied";
         }

@@ -1,0 +1,131 @@
+package gaugeglass.cli.printed;
+
+import gaugeglass.cli.picture.Picture;
+import java.util.List;
+
+/**
+ * Everything that a report says, in words and in order, as its template lays it out.
+ *
+ * @param title of the document
+ * @param isForFile whether it is the full report for the file; the owner's otherwise
+ * @param size the sheet of paper
+ * @param css the style sheet
+ * @param site the site in words
+ * @param visited when, and by whom
+ * @param note what was added about the visit; may be empty
+ * @param foot what stands at the foot of each sheet
+ * @param units each unit's part
+ * @param appendix what only the report for the file has; empty lists otherwise
+ * @param defers the line about who comes before this report
+ */
+record View(
+        String title,
+        boolean isForFile,
+        PaperSize size,
+        String css,
+        String site,
+        String visited,
+        String note,
+        String foot,
+        List<Unit> units,
+        Appendix appendix,
+        String defers) {
+
+    /**
+     * One unit's part.
+     *
+     * @param anchor begins the ids of what belongs to it
+     * @param name the unit in words
+     * @param photos those that could be embedded or not, in the order of the answers
+     * @param closing how many findings and checks there were
+     */
+    record Unit(
+            String anchor,
+            String name,
+            List<Gate> gates,
+            List<Degree> degrees,
+            List<PutRight> putRight,
+            List<Cause> causes,
+            List<Picture> pictures,
+            List<WorkLine> work,
+            NotSeen notSeen,
+            List<Photos.Photo> photos,
+            List<Group> observed,
+            List<Reckoned> reckoned,
+            List<Outcome> outcomes,
+            String closing) {}
+
+    /**
+     * One gate.
+     *
+     * @param question what may be done or not
+     * @param answer in two or three words
+     * @param isClear whether nothing was found against it
+     * @param lead introduces the reasons; empty where there are none
+     * @param more what stands below the reasons; may be empty
+     */
+    record Gate(String question, String answer, boolean isClear, String lead, List<String> reasons, String more) {}
+
+    /** All standing findings of one urgency. */
+    record Degree(String heading, boolean isStop, List<Finding> findings) {}
+
+    /**
+     * One finding.
+     *
+     * @param cautions those that were not given in full further above
+     * @param cautionsAbove the titles of those that were; may be empty
+     * @param decided the owner's decisions; may be none
+     * @param tail what only the report for the file adds
+     */
+    record Finding(
+            int number,
+            String title,
+            String arisen,
+            List<String> seen,
+            String why,
+            String action,
+            List<Caution> cautions,
+            String cautionsAbove,
+            List<String> disputes,
+            List<String> decided,
+            List<Named> tail) {}
+
+    /** A warning. */
+    record Caution(String title, String text) {}
+
+    /** Something with its name before it. */
+    record Named(String name, String text) {}
+
+    record PutRight(String title, String was, List<String> found, List<String> retest, List<Named> tail) {}
+
+    record Cause(String sentence, List<Named> points) {}
+
+    /**
+     * What is not known.
+     *
+     * @param lead how much it is; empty where nothing is missing
+     * @param questions those shown
+     * @param more how many are not shown, in words; may be empty
+     */
+    record NotSeen(String lead, List<Question> questions, String more) {}
+
+    /** A missing answer. */
+    record Question(String asked, String reason, boolean holdsGate, String place) {}
+
+    /** Observations under one heading. */
+    record Group(String heading, List<Observed> rows) {}
+
+    record Observed(String question, String found, String left, List<String> notes) {}
+
+    /** A figure that was worked out. */
+    record Reckoned(String what, String value, String formula, List<String> from) {}
+
+    record Outcome(String rule, String title, String outcome, String missing) {}
+
+    /** What only the report for the file has, for the whole visit. */
+    record Appendix(List<Limit> limits, List<Earlier> earlier, List<String> remarks, List<Named> rulebook) {}
+
+    record Limit(String id, String value, String meaning, String setBy) {}
+
+    record Earlier(String what, String unit, String urgency, String foundOn, String decision) {}
+}

@@ -1,0 +1,105 @@
+package gaugeglass.cli.printed;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import gaugeglass.cli.visit.Judged;
+import gaugeglass.engine.Assessment.Ref;
+import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.Inspection.Decided;
+import gaugeglass.engine.observation.Inspection.Decision;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Lists of work for other programs. Goldens are written anew with {@code -Dregenerate=true}. */
+class WorkListFilesTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 9, 14);
+
+    private static Judged.Visit visit(String name) {
+        return new Judged.Visit("a.yaml", Inspection.of("elm-hall", name, DAY, List.of()), DAY, List.of());
+    }
+
+    private static final Decided DEFERRED = new Decided(
+            "cutoff.old", "B1", "LW-1", Decision.DEFERRED, "@owner", DAY.plusDays(2), "=1+1\nnext \"year\", perhaps");
+
+    private static final List<List<WorkLine>> WORK = List.of(List.of(
+            new WorkLine(
+                    1,
+                    "B1",
+                    Urgency.STOP,
+                    "",
+                    "Take the jumper out.",
+                    List.of(),
+                    List.of(new Ref("cutoff.bypassed", "")),
+                    List.of("The cutoff is bypassed"),
+                    List.of()),
+            new WorkLine(
+                    2,
+                    "B1",
+                    Urgency.PLAN,
+                    "replace-cutoff",
+                    "Replace the low-water cutoff",
+                    List.of("low-water cutoff LW-1", "low-water cutoff =LW-2"),
+                    List.of(new Ref("cutoff.old", "LW-1"), new Ref("cutoff.old", "=LW-2")),
+                    List.of("It is old (low-water cutoff LW-1)", "It is old (low-water cutoff =LW-2)"),
+                    List.of(new WorkLine.Decision("It is old, low-water cutoff LW-1", DEFERRED)))));
+
+    private static void golden(String name, String text) throws IOException {
+        Path golden = Reports.FOLDER.resolve(name);
+        if (Boolean.getBoolean("regenerate")) {
+            Files.writeString(golden, text);
+        }
+        assertThat(text).isEqualTo(Files.readString(golden));
+    }
+
+    @Test
+    void the_table_is_as_it_was_agreed() throws Exception {
+        golden("work.csv", WorkListFiles.csv(visit("+Elm Hall"), WORK));
+    }
+
+    @Test
+    void the_json_is_as_it_was_agreed() throws Exception {
+        golden("work.json", WorkListFiles.json(visit("+Elm Hall"), "standard practice 1", WORK));
+    }
+
+    @Test
+    void a_reader_of_tables_finds_a_heading_for_each_cell_and_no_formula() {
+        List<CsvRecord> records;
+        try (CsvReader<CsvRecord> csv = CsvReader.builder()
+                .detectBomHeader(false)
+                .ofCsvRecord(WorkListFiles.csv(visit("+Elm Hall"), WORK).substring(1))) {
+            records = csv.stream().toList();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+
+        assertThat(records).hasSize(3);
+        for (CsvRecord one : records) {
+            assertThat(one.getFieldCount()).isEqualTo(records.get(0).getFieldCount());
+            assertThat(one.getFields()).allMatch(cell -> cell.isEmpty() || "=+-@\t\r".indexOf(cell.charAt(0)) < 0);
+        }
+        assertThat(records.get(1).getField(0)).isEqualTo("'+Elm Hall");
+        assertThat(records.get(2).getFields()).contains("'@owner", "'=1+1 next \"year\", perhaps");
+    }
+
+    /** The beginnings that OWASP's page on CSV injection names, and their wide forms; each also after blanks. */
+    @ParameterizedTest
+    @ValueSource(strings = {"=1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "  =1", "\n=1", "\uFF1D1", "|cmd", "%0A=1"})
+    void what_a_spreadsheet_could_take_for_a_formula_is_defused(String text) {
+        assertThat(WorkListFiles.harmless(text)).startsWith("'");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Elm Hall", "2026-09-14", "1", "a=b", "", "(-)"})
+    void what_is_none_stays_as_it_is(String text) {
+        assertThat(WorkListFiles.harmless(text)).isEqualTo(text);
+    }
+}
