@@ -32,11 +32,11 @@ final class AssessCommand {
     private AssessCommand(AssessOptions options, Shell shell) {
         this.options = options;
         this.shell = shell;
-        Rulebook rulebook = shell.rulebook();
+        this.isOne = Sources.isOne(options.words(), options.lines());
+        Rulebook rulebook = isOne ? shell.rulebookForOne() : shell.rulebook();
         this.judge = new Judge(rulebook, options.date());
         this.text = new TextReport(rulebook, shell.screen());
         this.json = new JsonReport(rulebook);
-        this.isOne = Sources.isOne(options.words(), options.lines());
     }
 
     /** Judges everything, in the order named; results come out as they are ready. */

@@ -13,10 +13,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Makes a stored rulebook and its classes from a folder of source files. */
 public final class RulebookBuild {
@@ -49,7 +52,7 @@ public final class RulebookBuild {
         RulebookSource source = RulebookSource.read(texts, vocabulary, trade);
         List<Mistake> mistakes = new ArrayList<>();
         everyItemIsNeeded(trade, vocabulary, source, mistakes);
-        RuleCompiler.Compiled compiled = RuleCompiler.compile(rulePackage, vocabulary, source.ruleTexts(), mistakes);
+        RuleCompiler.Compiled compiled = compile(rulePackage, vocabulary, source, mistakes);
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
@@ -59,6 +62,33 @@ public final class RulebookBuild {
         // This lays every rule out for the second judge, which refuses what it does not know.
         Judges.of(stored.book().models(), stored.book().rules(), built.loader());
         return built;
+    }
+
+    /** Compiles into two packages of about as many rules each, so that a start can make both ready at once. */
+    private static RuleCompiler.Compiled compile(
+            String rulePackage, Vocabulary vocabulary, RulebookSource source, List<Mistake> mistakes) {
+        Map<String, Integer> rules = new TreeMap<>();
+        source.rules().forEach(rule -> rules.merge(rule.file(), 1, Integer::sum));
+        List<String> files = new ArrayList<>(rules.keySet());
+        files.sort(Comparator.comparing((String file) -> -rules.get(file)).thenComparing(file -> file));
+        Map<String, String> first = new TreeMap<>();
+        Map<String, String> second = new TreeMap<>();
+        int more = 0;
+        for (String file : files) {
+            boolean isFirst = more <= 0;
+            more += isFirst ? rules.get(file) : -rules.get(file);
+            (isFirst ? first : second).put(file, source.ruleTexts().get(file));
+        }
+        RuleCompiler.Compiled compiled = RuleCompiler.compile(rulePackage + ".first", vocabulary, first, mistakes);
+        if (second.isEmpty()) {
+            return compiled;
+        }
+        RuleCompiler.Compiled other = RuleCompiler.compile(rulePackage + ".second", vocabulary, second, mistakes);
+        Map<String, byte[]> classes = new TreeMap<>(compiled.classes());
+        classes.putAll(other.classes());
+        List<String> models = new ArrayList<>(compiled.models());
+        models.addAll(other.models());
+        return new RuleCompiler.Compiled(classes, models);
     }
 
     private static void everyItemIsNeeded(
@@ -96,6 +126,7 @@ public final class RulebookBuild {
                 .newInstance();
         Built built = build(args[2], args[3], args[4], trade, RulebookSource.files(Path.of(args[0])));
         Path out = Path.of(args[5]);
+        removeClassesOf(out.resolve(args[4].replace('.', '/')));
         for (Map.Entry<String, byte[]> file : built.compiled().classes().entrySet()) {
             Path path = out.resolve(file.getKey());
             Files.createDirectories(path.getParent());
@@ -104,5 +135,16 @@ public final class RulebookBuild {
         Path stored = out.resolve(StoredBook.PATH);
         Files.createDirectories(stored.getParent());
         Files.writeString(stored, built.stored().write(), StandardCharsets.UTF_8);
+    }
+
+    /** Classes of rules that are no more would otherwise be packed with those of today. */
+    private static void removeClassesOf(Path folder) throws IOException {
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> all = Files.walk(folder)) {
+                for (Path path : (Iterable<Path>) all.sorted(Comparator.reverseOrder())::iterator) {
+                    Files.delete(path);
+                }
+            }
+        }
     }
 }

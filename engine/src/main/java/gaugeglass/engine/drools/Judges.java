@@ -11,55 +11,72 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ExecutionException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
-import java.util.concurrent.FutureTask;
 import java.util.function.Function;
-import org.drools.core.impl.RuleBaseFactory;
 import org.drools.model.Model;
 import org.drools.model.Rule;
-import org.drools.modelcompiler.KieBaseBuilder;
 
 /**
  * Both judges over one set of compiled rules; immutable, and used by any number of threads at once.
  */
 public final class Judges {
     private final List<Program> programs;
-    private final FutureTask<SessionJudge> session;
+    private final List<CompletableFuture<SessionJudge>> sessions;
 
-    private Judges(List<Program> programs, FutureTask<SessionJudge> session) {
+    private Judges(List<Program> programs, List<CompletableFuture<SessionJudge>> sessions) {
         this.programs = programs;
-        this.session = session;
-    }
-
-    /** Takes up compiled rules, and is ready when it returns. */
-    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
-        return of(models, entries, loader, Runnable::run);
+        this.sessions = sessions;
     }
 
     /**
-     * Takes up compiled rules.
+     * Takes up compiled rules, and is ready when it returns.
      *
      * @param models the names of their model classes
      * @param entries the index, in the order in which verdicts are wanted
      * @param loader where the classes are
-     * @param builder runs the building of the first judge's network, which takes most of a start; it may do so beside the
-     *     caller, who then waits for it when the first visit is judged
      * @throws IllegalStateException when classes and index do not fit each other
      */
-    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader, Executor builder) {
+    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
         List<Model> loaded = new ArrayList<>();
-        Map<String, Rule> rules = new HashMap<>();
+        models.forEach(name -> loaded.add(model(name, loader)));
+        return new Judges(
+                programs(loaded, entries), List.of(CompletableFuture.completedFuture(new SessionJudge(loaded))));
+    }
+
+    /**
+     * Takes up compiled rules, and returns before everything is ready: the first judge's network, which takes most of a
+     * start, is made beside the caller, one part for each model. The first visit that is judged waits for it.
+     *
+     * @param builder runs the making of each part
+     */
+    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader, Executor builder) {
+        List<CompletableFuture<Model>> loading = new ArrayList<>();
+        List<CompletableFuture<SessionJudge>> sessions = new ArrayList<>();
         for (String name : models) {
-            try {
-                Model model = (Model) Class.forName(name, true, loader)
-                        .getDeclaredConstructor()
-                        .newInstance();
-                loaded.add(model);
-                model.getRules().forEach(rule -> rules.put(rule.getName(), rule));
-            } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException("the compiled rules " + name + " cannot be loaded", e);
-            }
+            CompletableFuture<Model> model = CompletableFuture.supplyAsync(() -> model(name, loader), builder);
+            loading.add(model);
+            sessions.add(model.thenApply(one -> new SessionJudge(List.of(one))));
+        }
+        List<Model> loaded = new ArrayList<>();
+        loading.forEach(one -> loaded.add(made(one)));
+        return new Judges(programs(loaded, entries), sessions);
+    }
+
+    private static Model model(String name, ClassLoader loader) {
+        try {
+            return (Model)
+                    Class.forName(name, true, loader).getDeclaredConstructor().newInstance();
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("the compiled rules " + name + " cannot be loaded", e);
+        }
+    }
+
+    private static List<Program> programs(List<Model> models, List<RuleEntry> entries) {
+        Map<String, Rule> rules = new HashMap<>();
+        for (Model model : models) {
+            model.getRules().forEach(rule -> rules.put(rule.getName(), rule));
         }
         List<Program> programs = new ArrayList<>(entries.size());
         for (RuleEntry entry : entries) {
@@ -72,29 +89,15 @@ public final class Judges {
         if (!rules.isEmpty()) {
             throw new IllegalStateException("rules are compiled but not indexed: " + rules.keySet());
         }
-        FutureTask<SessionJudge> session = new FutureTask<>(() -> new SessionJudge(
-                KieBaseBuilder.createKieBaseFromModel(loaded, RuleBaseFactory.newKnowledgeBaseConfiguration()),
-                programs));
-        builder.execute(session);
-        return new Judges(programs, session);
+        return programs;
     }
 
-    private SessionJudge session() {
-        boolean interrupted = false;
+    private static <T> T made(CompletableFuture<T> making) {
         try {
-            while (true) {
-                try {
-                    return session.get();
-                } catch (InterruptedException e) {
-                    interrupted = true;
-                }
-            }
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("the rules cannot be made ready", e.getCause());
-        } finally {
-            if (interrupted) {
-                Thread.currentThread().interrupt();
-            }
+            return making.join();
+        } catch (CompletionException e) {
+            throw new IllegalStateException(
+                    "the rules cannot be made ready: " + e.getCause().getMessage(), e.getCause());
         }
     }
 
@@ -111,7 +114,8 @@ public final class Judges {
         for (Program program : programs) {
             reached.add(OpenJudge.read(program, facts));
         }
-        Map<String, List<Evidence>> matches = session().matches(facts);
+        Map<String, List<Evidence>> matches = new HashMap<>();
+        sessions.forEach(session -> made(session).matches(facts, matches));
         List<Verdict> verdicts = new ArrayList<>();
         for (int i = 0; i < reached.size(); i++) {
             Program program = programs.get(i);

@@ -50,8 +50,7 @@ final class Program {
      *     when the index does not fit it
      */
     static Program of(Rule rule, RuleEntry entry) {
-        List<Pattern<?>> patterns = new ArrayList<>();
-        patterns(rule, rule.getView(), patterns);
+        List<Pattern<?>> patterns = patterns(rule);
         if (patterns.size() != entry.steps().size()) {
             throw misfit(
                     rule,
@@ -64,6 +63,13 @@ final class Program {
             steps[i] = step(rule, patterns.get(i), entry.steps().get(i), numbers);
         }
         return new Program(entry, steps, numbers.size(), numbers.getOrDefault(ABOUT, -1));
+    }
+
+    /** The patterns of a rule, in order. */
+    static List<Pattern<?>> patterns(Rule rule) {
+        List<Pattern<?>> patterns = new ArrayList<>();
+        patterns(rule, rule.getView(), patterns);
+        return patterns;
     }
 
     private static Step step(Rule rule, Pattern<?> pattern, RuleEntry.Step indexed, Map<String, Integer> numbers) {

@@ -3,12 +3,15 @@ package gaugeglass.engine.drools;
 import gaugeglass.engine.facts.Facts;
 import gaugeglass.engine.facts.Slot;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.drools.core.impl.RuleBaseFactory;
+import org.drools.model.Model;
+import org.drools.model.Rule;
+import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.Match;
@@ -18,19 +21,20 @@ final class SessionJudge {
     private final KieBase base;
     private final Set<Class<?>> wanted;
 
-    SessionJudge(KieBase base, Iterable<Program> programs) {
-        this.base = base;
+    SessionJudge(List<Model> models) {
+        this.base = KieBaseBuilder.createKieBaseFromModel(models, RuleBaseFactory.newKnowledgeBaseConfiguration());
         this.wanted = new HashSet<>();
-        for (Program program : programs) {
-            for (Program.Step step : program.steps) {
-                wanted.add(step.type());
+        for (Model model : models) {
+            for (Rule rule : model.getRules()) {
+                Program.patterns(rule)
+                        .forEach(pattern ->
+                                wanted.add(pattern.getPatternVariable().getType()));
             }
         }
     }
 
-    /** Every match, by the rule's name. */
-    Map<String, List<Evidence>> matches(Facts facts) {
-        Map<String, List<Evidence>> matches = new HashMap<>();
+    /** Adds every match to those of each rule, by the rule's name. */
+    void matches(Facts facts, Map<String, List<Evidence>> matches) {
         KieSession session = base.newKieSession();
         try {
             for (Class<?> type : wanted) {
@@ -47,7 +51,6 @@ final class SessionJudge {
         } finally {
             session.dispose();
         }
-        return matches;
     }
 
     private static Evidence evidence(Match match) {
