@@ -54,10 +54,16 @@ class NoVisibleWaterTest {
     private static final Rulebook RULEBOOK = Rulebook.load(NoVisibleWaterTest.class.getClassLoader());
 
     /** The sentences of a text that would have water let in. */
+    /** A siphon's water seal is filled by hand at the gauge; the sentence must name it and nothing else that is filled. */
+    private static boolean fillsASiphon(String sentence) {
+        return sentence.contains("the siphon") && !sentence.contains("boiler");
+    }
+
     private static List<String> dangerous(String text) {
         return Stream.of(text.split("(?<=[.!?])\\s+"))
                 .filter(sentence -> LETS_WATER_IN.matcher(sentence).find())
                 .filter(sentence -> !FORBIDS.matcher(sentence).find())
+                .filter(sentence -> !fillsASiphon(sentence))
                 .toList();
     }
 
@@ -77,7 +83,9 @@ class NoVisibleWaterTest {
                 "Turn on the feed pump.",
                 "Restore the feed and wait.",
                 "Bring the water back to its line.",
-                "The boiler should be fed until water shows."
+                "The boiler should be fed until water shows.",
+                "Fill it with water before it is fired.",
+                "Clean the siphon and fill the boiler."
             })
     void advice_that_could_kill_is_recognised(String advice) {
         assertThat(dangerous(advice)).isNotEmpty();
