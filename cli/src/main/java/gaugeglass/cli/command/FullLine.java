@@ -391,7 +391,7 @@ final class FullLine {
 
         Map<String, CommandSpec> commands = new LinkedHashMap<>();
         for (CommandSpec command : List.of(
-                walk, assess, ReportLine.report(), ReportLine.decide(), check, reckon, rulebook, blank, schema)) {
+                walk, assess, check, ReportLine.report(), ReportLine.decide(), reckon, rulebook, blank, schema)) {
             commands.put(command.name(), command);
         }
         commands.forEach(top::addSubcommand);
