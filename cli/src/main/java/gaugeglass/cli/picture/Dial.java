@@ -130,8 +130,13 @@ final class Dial {
         }
         double below = CENTRE.y() + RADIUS + 26;
         for (Range range : seen.ranges()) {
-            range(range, unit, top);
-            told.add(words(range));
+            boolean isBeyond = range.cutOut()
+                    .filter(out -> out.isAbove(Quantity.of(top, unit)))
+                    .isPresent();
+            if (!isBeyond || !range.isLimit()) {
+                range(range, unit, top);
+            }
+            told.add(words(range) + (isBeyond ? " That lies beyond this scale." : ""));
         }
         for (Reading reading : seen.readings()) {
             pointer(reading.pressure(), unit, top);

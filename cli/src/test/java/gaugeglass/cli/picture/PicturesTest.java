@@ -84,6 +84,24 @@ class PicturesTest {
     }
 
     @Test
+    void a_setting_beyond_the_scale_is_told_and_not_drawn_on_it() {
+        Dial.Seen small = dial(Optional.of(Unit.PSI), Optional.of(8));
+        Dial.Seen large = dial(Optional.of(Unit.PSI), Optional.of(10));
+
+        assertThat(Dial.of("d", small).description()).contains("stops it at 10 psi. That lies beyond this scale.");
+        assertThat(Dial.of("d", large).description()).doesNotContain("beyond");
+        assertThat(triangles(Dial.of("d", small))).isZero();
+        assertThat(triangles(Dial.of("d", large))).isEqualTo(1);
+    }
+
+    private static long triangles(Picture picture) {
+        return picture.shapes().stream()
+                .filter(shape ->
+                        shape instanceof Picture.Area area && area.points().size() == 3)
+                .count();
+    }
+
+    @Test
     void without_the_printed_unit_no_scale_is_guessed() {
         for (Dial.Seen seen :
                 List.of(dial(Optional.empty(), Optional.of(30)), dial(Optional.of(Unit.PSI), Optional.empty()))) {
