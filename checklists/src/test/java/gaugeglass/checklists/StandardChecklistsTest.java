@@ -1,0 +1,96 @@
+package gaugeglass.checklists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gaugeglass.checklists.Interview.Status;
+import gaugeglass.checklists.Interview.Step;
+import gaugeglass.engine.Assessment;
+import gaugeglass.engine.Rulebook;
+import gaugeglass.engine.facts.Missing;
+import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.observation.Subjects;
+import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+class StandardChecklistsTest {
+    private static final Rulebook RULEBOOK = Rulebook.load(StandardChecklistsTest.class.getClassLoader());
+    private static final Vocabulary VOCABULARY = RULEBOOK.vocabulary();
+    private static final Checklists CHECKLISTS = Checklists.standard(VOCABULARY);
+
+    @Test
+    void every_observation_is_asked_by_every_full_checklist() {
+        for (Checklist checklist : CHECKLISTS.all()) {
+            if (checklist.visit().equals("start-up")) {
+                Set<String> asked = new LinkedHashSet<>();
+                checklist.questions().forEach(question -> asked.add(question.gives()));
+                Set<String> unasked = new LinkedHashSet<>();
+                for (ItemType item : VOCABULARY.items()) {
+                    if (!item.isReckoned() && !asked.contains(item.id())) {
+                        unasked.add(item.id());
+                    }
+                }
+                assertThat(unasked).as(checklist.id()).isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void every_question_stands_in_a_checklist_and_every_caution_is_known() {
+        Set<String> used = new LinkedHashSet<>();
+        CHECKLISTS.all().forEach(checklist -> checklist.questions().forEach(question -> used.add(question.id())));
+        for (Question question : CHECKLISTS.questions()) {
+            assertThat(used).contains(question.id());
+            if (!question.caution().isEmpty()) {
+                assertThat(RULEBOOK.book().cautions()).containsKey(question.caution());
+            }
+        }
+    }
+
+    @Test
+    void whatever_is_answered_a_full_walk_leaves_nothing_open_that_it_did_not_ask() {
+        Map<String, Set<String>> open = new TreeMap<>();
+        for (Checklist checklist : CHECKLISTS.all()) {
+            if (!checklist.visit().equals("start-up")) {
+                continue;
+            }
+            for (long seed = 0; seed < 60; seed++) {
+                Observations observations = new Answering(VOCABULARY, checklist, seed, Map.of()).toTheEnd();
+                Interview interview = Interview.of(checklist, observations);
+                assertThat(interview.next()).isEmpty();
+                assertThat(interview.setAside()).isEmpty();
+                Assessment assessment = RULEBOOK.assess(interview.judged(), Answering.DAY);
+                for (Assessment.Outcome outcome : assessment.outcomes()) {
+                    for (Missing missing : outcome.missing()) {
+                        open.computeIfAbsent(missing.item(), i -> new LinkedHashSet<>())
+                                .add(outcome.rule());
+                    }
+                }
+            }
+        }
+        assertThat(open).isEmpty();
+    }
+
+    @Test
+    void no_question_is_put_that_an_earlier_answer_excluded() {
+        for (Checklist checklist : CHECKLISTS.all()) {
+            for (long seed = 100; seed < 110; seed++) {
+                Answering answering = new Answering(VOCABULARY, checklist, seed, Map.of());
+                Interview end = Interview.of(checklist, answering.toTheEnd());
+                Set<String> closed = new LinkedHashSet<>();
+                for (Step step : end.steps()) {
+                    if (step.status() == Status.CLOSED) {
+                        closed.add(step.question().id() + " " + Subjects.of(step.keys()));
+                    }
+                }
+                for (Step step : answering.put()) {
+                    assertThat(closed).doesNotContain(step.question().id() + " " + Subjects.of(step.keys()));
+                }
+            }
+        }
+    }
+}
