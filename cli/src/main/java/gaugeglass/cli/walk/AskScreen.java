@@ -2,6 +2,7 @@ package gaugeglass.cli.walk;
 
 import gaugeglass.checklists.Question;
 import gaugeglass.checklists.Section;
+import gaugeglass.cli.report.Urgencies;
 import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Caution;
@@ -81,7 +82,7 @@ final class AskScreen {
     void finding(Finding finding, String title) {
         boolean stop = finding.urgency() == Urgency.STOP;
         talk.say("");
-        talk.say(stop ? "*** DO NOT FIRE ***  " + title : "* " + heading(finding.urgency()) + ": " + title);
+        talk.say(stop ? "*** DO NOT FIRE ***  " + title : "* " + Urgencies.heading(finding.urgency()) + ": " + title);
         finding.seen().forEach(seen -> talk.say("   Seen: " + seen));
         if (stop || finding.urgency() == Urgency.NOW) {
             talk.say("   Do: " + finding.action());
@@ -96,24 +97,19 @@ final class AskScreen {
     }
 
     void line(Finding finding, String title) {
-        talk.say(" - " + heading(finding.urgency()) + ": " + title + (finding.isStanding() ? "" : "  [put right]")
+        talk.say(" - " + Urgencies.heading(finding.urgency()) + ": " + title
+                + (finding.isStanding() ? "" : "  [put right]")
                 + (finding.dispute().isEmpty() ? "" : "  [disputed]"));
     }
 
-    static String heading(Urgency urgency) {
-        return switch (urgency) {
-            case STOP -> "Do not fire";
-            case NOW -> "Put right before leaving";
-            case SEASON -> "This heating season";
-            case PLAN -> "Plan and budget";
-            case WATCH -> "Watch and record";
-        };
-    }
-
     void help() {
-        talk.say("b back   s skip   u cannot tell, because ...   n note   p photo name");
-        talk.say("l something was put right: answer again   d dispute a finding");
-        talk.say("f findings so far   q leave (everything is on disk; go on later)");
-        talk.say("A choice is typed by its number or its word; a quantity with its unit.");
+        talk.say("An answer: a choice by its number or its word, a quantity with its unit. Or:");
+        talk.say("   b: back to the question before");
+        talk.say("   s: skip; it comes again at the end");
+        talk.say("   u: cannot tell, because ... (the reason tells the next person what to bring)");
+        talk.say("   n: a note; p: the name of a picture; both go with the answer");
+        talk.say("   l: something was put right or tested again; answer as it is left");
+        talk.say("   d: dispute a finding; f: findings so far");
+        talk.say("   q: leave. Every answer is on disk; walk the same file to go on.");
     }
 }

@@ -212,8 +212,8 @@ final class Walk {
         screen.question(place.question(), caution(place.question()));
         List<Card> hanging = why.cards(place.question().gives());
         if (!hanging.isEmpty()) {
-            talk.say("   Why: " + hanging.get(0).title()
-                    + (hanging.size() > 1 ? ", and " + (hanging.size() - 1) + " more that hang on it." : "."));
+            talk.say("   To find out whether: " + hanging.get(0).title()
+                    + (hanging.size() > 1 ? "; and " + (hanging.size() - 1) + " more." : "."));
         }
         current(place).ifPresent(answer -> talk.say("   Answered: " + told(answer)));
         remembered(place).ifPresent(answer -> talk.say("   Last visit: " + told(answer) + "  (type = for the same)"));
