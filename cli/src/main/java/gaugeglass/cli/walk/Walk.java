@@ -523,7 +523,7 @@ final class Walk {
             for (Step step : interview.steps()) {
                 boolean own = step.keys().isEmpty()
                         || step.keys().get(0).equals(finding.get().subject());
-                if (step.question().gives().equals(id) && own && step.status() != Status.CLOSED) {
+                if (step.question().gives().equals(id) && own && step.status() == Status.ANSWERED) {
                     askAgain(new Place(step.section(), step.question(), step.keys()));
                 }
             }

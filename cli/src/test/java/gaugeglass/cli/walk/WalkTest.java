@@ -50,9 +50,13 @@ class WalkTest {
 
     /** What somebody types who gives the answers of a visit: the lines of each answer, question by question. */
     private static List<List<String>> typing(Observations given) {
+        return typing(FULL, given);
+    }
+
+    private static List<List<String>> typing(Checklist checklist, Observations given) {
         List<List<String>> answers = new ArrayList<>();
         Observations so = Observations.of(given.vocabulary(), given.unit()).build();
-        Optional<Step> next = Interview.of(FULL, so).next();
+        Optional<Step> next = Interview.of(checklist, so).next();
         while (next.isPresent()) {
             Step step = next.get();
             List<String> lines = new ArrayList<>();
@@ -83,7 +87,7 @@ class WalkTest {
             }
             answers.add(lines);
             so = builder.build();
-            next = Interview.of(FULL, so).next();
+            next = Interview.of(checklist, so).next();
         }
         return answers;
     }
@@ -93,9 +97,13 @@ class WalkTest {
     }
 
     private Walking.Outcome walk(TypedTalk talk, Path path) {
+        return walk(FULL, talk, path);
+    }
+
+    private Walking.Outcome walk(Checklist checklist, TypedTalk talk, Path path) {
         List<String> complaints = new ArrayList<>();
         Walking.Outcome outcome = new Walking(RULEBOOK, DAY, () -> "09:00")
-                .walk(talk, path, Optional.empty(), Optional.of(FULL.id()), complaints::add);
+                .walk(talk, path, Optional.empty(), Optional.of(checklist.id()), complaints::add);
         assertThat(complaints).isEmpty();
         return outcome;
     }
@@ -125,6 +133,50 @@ class WalkTest {
         assertThat(talk.linesLeft()).isZero();
         // A visit to a boiler with two cutoffs, two gauges, two controls and a safety valve.
         assertThat(typing.size()).as("questions put").isLessThan(260);
+    }
+
+    @Test
+    void a_sound_re_visit_is_shorter_and_clears_both_gates_too() throws IOException {
+        Checklist shorter = Checklists.standard(RULEBOOK.vocabulary())
+                .checklist("one-pipe-re-visit")
+                .orElseThrow();
+        Observations church = example("well-kept-church.yaml").units().get(0).observations();
+        List<List<String>> typing = typing(shorter, church);
+        assertThat(typing.size()).isLessThan(typing(church).size());
+        Path path = folder.resolve("visit.yaml");
+        walk(
+                shorter,
+                new TypedTalk()
+                        .type("chapel", "", "P. Example", "B1", "")
+                        .type(lines(typing))
+                        .type(""),
+                path);
+        assertThat(assess(read(path)).testFiring().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+        assertThat(assess(read(path)).release().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+    }
+
+    @Test
+    void what_was_put_right_keeps_both_states_and_opens_the_firing_stage() throws IOException {
+        List<List<String>> typing =
+                typing(example("well-kept-church.yaml").units().get(0).observations());
+        int jumper = typing.indexOf(List.of("in-circuit"));
+        List<List<String>> with = new ArrayList<>(typing.subList(0, jumper));
+        with.add(List.of("jumpered", ""));
+        // The next question is answered by an order: the finding is put right, its question asked again as it is left.
+        with.add(List.of("l", "1", "in-circuit"));
+        with.addAll(typing.subList(jumper + 1, typing.size()));
+        Path path = folder.resolve("visit.yaml");
+        TypedTalk talk = new TypedTalk()
+                .type("chapel", "", "P. Example", "B1", "")
+                .type(lines(with))
+                .type("");
+        walk(talk, path);
+        Assessment assessment = assess(read(path));
+        assertThat(assessment.findings()).as(talk.screen()).anySatisfy(finding -> {
+            assertThat(finding.rule()).isEqualTo("cutoff.bypassed");
+            assertThat(finding.state()).isEqualTo(Assessment.Standing.PUT_RIGHT);
+        });
+        assertThat(assessment.testFiring().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
     }
 
     @Test

@@ -1,0 +1,129 @@
+package gaugeglass.checklists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import gaugeglass.engine.Rulebook;
+import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What a training lead may get wrong in a checklist, and what is said to it. */
+class ChecklistMistakesTest {
+    private static final Vocabulary VOCABULARY =
+            Rulebook.load(ChecklistMistakesTest.class.getClassLoader()).vocabulary();
+
+    private static final String QUESTIONS = """
+            questions:
+              - id: count
+                gives: cutoff.fitted
+              - id: kind
+                gives: cutoff.kind
+                choices: {float: A float in a bowl}
+              - id: opening
+                gives: cutoff.opening
+              - id: opened
+                gives: cutoff.opened
+                ask-when:
+                  cutoff.opening: [on-record]
+            """;
+    private static final String SECTIONS = """
+            sections:
+              - {id: counts, title: Counts, stage: arrival, questions: [count]}
+              - {id: each, title: Each, stage: cold, each: cutoff, questions: [kind, opening, opened]}
+            """;
+    private static final String CHECKLISTS = """
+            checklists:
+              - {id: short, title: Short, system: any, visit: re-visit, sections: [counts, each]}
+            """;
+
+    private static void says(String questions, String sections, String checklists, String... words) {
+        assertThatThrownBy(() -> Checklists.read(
+                        VOCABULARY,
+                        Map.of(
+                                "a.questions.yaml",
+                                questions,
+                                "a.sections.yaml",
+                                sections,
+                                "a.checklists.yaml",
+                                checklists)))
+                .isInstanceOf(Mistakes.class)
+                .satisfies(thrown -> {
+                    for (String word : words) {
+                        assertThat(thrown).hasMessageContaining(word);
+                    }
+                });
+    }
+
+    @Test
+    void the_sound_one_is_read() {
+        Checklists.read(
+                VOCABULARY,
+                Map.of("a.questions.yaml", QUESTIONS, "a.sections.yaml", SECTIONS, "a.checklists.yaml", CHECKLISTS));
+    }
+
+    @Test
+    void an_unknown_observation_is_named_with_its_place_and_the_nearest() {
+        says(
+                QUESTIONS.replace("cutoff.kind", "cutoff.knd"),
+                SECTIONS,
+                CHECKLISTS,
+                "a.questions.yaml:5:",
+                "cutoff.kind");
+    }
+
+    @Test
+    void an_unknown_key_is_named() {
+        says(QUESTIONS.replace("choices:", "choises:"), SECTIONS, CHECKLISTS, "choises", "did you mean \"choices\"");
+    }
+
+    @Test
+    void an_unknown_choice_is_named() {
+        says(QUESTIONS.replace("{float:", "{flaot:"), SECTIONS, CHECKLISTS, "flaot", "did you mean \"float\"");
+    }
+
+    @Test
+    void a_condition_that_can_never_hold_is_a_dead_branch() {
+        says(QUESTIONS.replace("[on-record]", "[on-file]"), SECTIONS, CHECKLISTS, "never an answer");
+    }
+
+    @Test
+    void a_condition_that_always_holds_is_refused() {
+        says(QUESTIONS.replace("[on-record]", "[on-record, none-on-record]"), SECTIONS, CHECKLISTS, "always holds");
+    }
+
+    @Test
+    void a_condition_on_a_later_question_is_refused() {
+        says(
+                QUESTIONS,
+                SECTIONS.replace("[kind, opening, opened]", "[kind, opened, opening]"),
+                CHECKLISTS,
+                "not asked before it");
+    }
+
+    @Test
+    void a_stage_out_of_order_is_refused() {
+        says(QUESTIONS, SECTIONS, CHECKLISTS.replace("[counts, each]", "[each, counts]"), "order of stages");
+    }
+
+    @Test
+    void what_guards_the_first_gate_is_not_asked_under_fire() {
+        says(QUESTIONS, SECTIONS.replace("stage: cold", "stage: firing"), CHECKLISTS, "guards the first gate");
+    }
+
+    @Test
+    void equipment_is_asked_about_piece_by_piece() {
+        says(QUESTIONS, SECTIONS.replace(" each: cutoff,", ""), CHECKLISTS, "is about each cutoff");
+    }
+
+    @Test
+    void an_observation_is_asked_once() {
+        says(QUESTIONS, SECTIONS.replace("[kind, opening", "[kind, kind, opening"), CHECKLISTS, "asked twice");
+    }
+
+    @Test
+    void an_unknown_section_is_named() {
+        says(QUESTIONS, SECTIONS, CHECKLISTS.replace("each]", "eech]"), "eech", "did you mean \"each\"");
+    }
+}
