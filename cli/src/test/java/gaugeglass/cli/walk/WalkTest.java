@@ -180,6 +180,78 @@ class WalkTest {
     }
 
     @Test
+    void a_dispute_is_kept_with_its_reason_and_forbids_as_before() throws IOException {
+        TypedTalk talk = new TypedTalk()
+                .type("chapel", "", "P. Example", "B1", "")
+                .type("smelled", "", "d", "1", "it is paint", "q");
+        Path path = folder.resolve("visit.yaml");
+        walk(talk, path);
+        assertThat(read(path).units().get(0).observations().disputes())
+                .singleElement()
+                .satisfies(dispute -> assertThat(dispute.because()).isEqualTo("it is paint"));
+        assertThat(assess(read(path)).testFiring().permit()).isEqualTo(Permit.FORBIDDEN);
+    }
+
+    @Test
+    void notes_pictures_reasons_and_skips_are_kept_and_back_asks_again() throws IOException {
+        TypedTalk talk = new TypedTalk()
+                .type("chapel", "", "P. Example", "B1", "")
+                .type("none", "n at the door", "p door.jpg", "u no meter here", "b", "0 %", "s", "q");
+        Path path = folder.resolve("visit.yaml");
+        walk(talk, path);
+        assertThat(read(path).site()).anySatisfy(answer -> {
+            assertThat(answer.item().id()).isEqualTo("site.gas-smell");
+            assertThat(answer.note()).isEqualTo("at the door");
+            assertThat(answer.photos()).containsExactly("door.jpg");
+        });
+        assertThat(read(path).site()).anySatisfy(answer -> {
+            assertThat(answer.item().id()).isEqualTo("site.gas-meter");
+            assertThat(answer.fact()).isPresent();
+        });
+        assertThat(read(path).site()).hasSize(2);
+    }
+
+    @Test
+    void of_last_visit_identity_and_dates_are_shown_and_never_a_reading() throws IOException {
+        Inspection church = example("well-kept-church.yaml");
+        List<List<String>> typing = typing(church.units().get(0).observations());
+        Path path = folder.resolve("visit.yaml");
+        List<String> complaints = new ArrayList<>();
+        TypedTalk talk = new TypedTalk().type("P. Example").type(lines(typing)).type("");
+        new Walking(RULEBOOK, DAY, () -> "09:00")
+                .walk(
+                        talk,
+                        path,
+                        Optional.of(Path.of("..", "docs", "examples", "well-kept-church.yaml")),
+                        Optional.of(FULL.id()),
+                        complaints::add);
+        assertThat(complaints).isEmpty();
+        int remembered = 0;
+        String[] screens = talk.screen().split("----\n");
+        for (String screen : screens) {
+            for (ItemType item : RULEBOOK.vocabulary().items()) {
+                if (screen.contains("\n" + item.ask() + "\n") && screen.contains("Last visit: ")) {
+                    assertThat(item.isCarried()).as(screen).isTrue();
+                    remembered++;
+                }
+            }
+        }
+        assertThat(remembered).isPositive();
+    }
+
+    @Test
+    void a_clock_set_back_loses_nothing() throws IOException {
+        Path path = folder.resolve("visit.yaml");
+        walk(new TypedTalk().type("chapel", "", "P. Example", "B1", "").type("none"), path);
+        List<String> complaints = new ArrayList<>();
+        new Walking(RULEBOOK, DAY.minusYears(3), () -> "01:00")
+                .walk(new TypedTalk().type("0 %"), path, Optional.empty(), Optional.empty(), complaints::add);
+        assertThat(complaints).isEmpty();
+        assertThat(read(path).date()).isEqualTo(DAY);
+        assertThat(read(path).site()).hasSize(2);
+    }
+
+    @Test
     void a_walk_cut_off_anywhere_loses_no_answer_and_goes_on_where_it_was() throws IOException {
         List<List<String>> typing =
                 typing(example("well-kept-church.yaml").units().get(0).observations());
