@@ -13,9 +13,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Every kind and every item that a rulebook knows, in the order in which a visit takes them. */
 public final class Vocabulary {
+    /** Names at which the rule compiler breaks: words of its own grammar, and pieces of names in what it generates. */
+    private static final Set<String> UNUSABLE = Set.of("ph", "a", "e", "unit", "rule");
+
     private final Map<String, Kind> kinds;
     private final Map<String, ItemType> items;
     private final Map<String, ItemType> byClass;
@@ -167,6 +171,10 @@ public final class Vocabulary {
     }
 
     private static Component componentOf(Class<?> record, RecordComponent part) {
+        if (UNUSABLE.contains(part.getName())) {
+            throw new IllegalArgumentException(record.getName() + "." + part.getName()
+                    + ": a part of this name makes the rule compiler fail without saying why; choose another");
+        }
         boolean key = part.isAnnotationPresent(Of.class);
         Class<?> type = part.getType();
         if (type.isEnum()) {
