@@ -102,8 +102,11 @@ public final class Walking {
             int unit = begin.unit(inspection);
             String kept = checklistId.orElse(inspection.units().get(unit).checklist());
             Checklist checklist = checklists.checklist(kept).orElseGet(begin::checklist);
-            inspection = Visit.walkedBy(inspection, unit, checklist.id());
-            file.save(inspection);
+            if (!inspection.units().get(unit).checklist().equals(checklist.id())) {
+                // Only a change is saved: a save without one would put this state in the place of the one before it.
+                inspection = Visit.walkedBy(inspection, unit, checklist.id());
+                file.save(inspection);
+            }
             Why why = new Why(rulebook.vocabulary(), rulebook.book(), rulebook.reckonings());
             Walk walk = new Walk(talk, rulebook, why, file, checklist, inspection, unit, before, time);
             Walk.End end = walk.run();

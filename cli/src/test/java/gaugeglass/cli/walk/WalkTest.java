@@ -240,6 +240,18 @@ class WalkTest {
     }
 
     @Test
+    void opening_a_file_and_leaving_it_keeps_the_state_before() throws IOException {
+        Path path = folder.resolve("visit.yaml");
+        walk(new TypedTalk().type("chapel", "", "P. Example", "B1", "").type("none", "0 %"), path);
+        String now = Files.readString(path);
+        String before = Files.readString(folder.resolve("visit.yaml.before"));
+        assertThat(before).isNotEqualTo(now);
+        walk(new TypedTalk().type("q"), path);
+        assertThat(Files.readString(path)).isEqualTo(now);
+        assertThat(Files.readString(folder.resolve("visit.yaml.before"))).isEqualTo(before);
+    }
+
+    @Test
     void a_clock_set_back_loses_nothing() throws IOException {
         Path path = folder.resolve("visit.yaml");
         walk(new TypedTalk().type("chapel", "", "P. Example", "B1", "").type("none"), path);
