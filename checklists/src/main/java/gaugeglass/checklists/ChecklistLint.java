@@ -41,7 +41,7 @@ final class ChecklistLint {
             member(checklist, section);
             for (Question question : section.questions()) {
                 if (!places.add(question.gives() + "@" + section.member())) {
-                    wrong(checklist, question.id(), question.gives() + " is asked twice", "each observation once", "");
+                    wrong(checklist, question, question.gives() + " is asked twice", "each observation once", "");
                 }
                 place(checklist, section, question);
                 conditions(checklist, section, question, asked);
@@ -82,7 +82,7 @@ final class ChecklistLint {
         if (!section.each().equals(wanted)) {
             wrong(
                     checklist,
-                    question.id(),
+                    question,
                     "it is asked " + (section.each().isEmpty() ? "once" : "for each " + section.each())
                             + ", but is about " + (wanted.isEmpty() ? "the whole" : "each " + wanted),
                     "a section with each: " + (wanted.isEmpty() ? "left out" : wanted),
@@ -94,7 +94,7 @@ final class ChecklistLint {
         if (guards && !section.stage().isBeforeFiring()) {
             wrong(
                     checklist,
-                    question.id(),
+                    question,
                     question.gives() + " guards the first gate and is asked in stage "
                             + section.stage().word(),
                     "stage arrival or cold",
@@ -108,7 +108,7 @@ final class ChecklistLint {
             if (earlier == null) {
                 wrong(
                         checklist,
-                        question.id(),
+                        question,
                         "it is asked when " + condition.item() + " was answered, which is not asked before it",
                         "an item asked earlier",
                         Nearest.to(condition.item(), asked.keySet()).orElse(""));
@@ -125,7 +125,7 @@ final class ChecklistLint {
             if (!same) {
                 wrong(
                         checklist,
-                        question.id(),
+                        question,
                         "it hangs on " + condition.item() + ", of which there may be several",
                         "an item of the same piece of equipment",
                         "");
@@ -137,7 +137,7 @@ final class ChecklistLint {
                 if (!words.contains(word)) {
                     wrong(
                             checklist,
-                            question.id(),
+                            question,
                             "\"" + word + "\" is never an answer to " + condition.item(),
                             "one of " + String.join(", ", words),
                             Nearest.to(word, words).orElse(""));
@@ -146,13 +146,18 @@ final class ChecklistLint {
             if (condition.words().isEmpty() || condition.words().containsAll(words)) {
                 wrong(
                         checklist,
-                        question.id(),
+                        question,
                         "its condition on " + condition.item() + " "
                                 + (condition.words().isEmpty() ? "can never hold" : "always holds"),
                         "some of the answers",
                         "");
             }
         }
+    }
+
+    private void wrong(Checklist checklist, Question question, String what, String expected, String nearest) {
+        mistakes.add(new Mistake(
+                question.file(), question.line(), 0, checklist.id() + "/" + question.id(), what, expected, nearest));
     }
 
     private void wrong(Checklist checklist, String where, String what, String expected, String nearest) {

@@ -107,9 +107,4 @@ final class Answering {
                 return wanted.isEmpty() ? "words" : wanted;
         }
     }
-
-    /** The words of a vocabulary's items, for messages. */
-    Vocabulary vocabulary() {
-        return vocabulary;
-    }
 }

@@ -85,7 +85,12 @@ class ChecklistMistakesTest {
 
     @Test
     void a_condition_that_can_never_hold_is_a_dead_branch() {
-        says(QUESTIONS.replace("[on-record]", "[on-file]"), SECTIONS, CHECKLISTS, "never an answer");
+        says(
+                QUESTIONS.replace("[on-record]", "[on-file]"),
+                SECTIONS,
+                CHECKLISTS,
+                "never an answer",
+                "a.questions.yaml:9:");
     }
 
     @Test

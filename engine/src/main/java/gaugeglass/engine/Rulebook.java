@@ -132,8 +132,7 @@ public final class Rulebook {
         return new Assessing(this, observations, date).assess();
     }
 
-    /** What is worked out before the rules run, and from what. */
-    public List<Reckoning> reckonings() {
+    List<Reckoning> reckonings() {
         return reckonings;
     }
 

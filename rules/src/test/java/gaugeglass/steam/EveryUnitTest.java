@@ -100,21 +100,7 @@ class EveryUnitTest {
         Map<String, Limit> limits = new LinkedHashMap<>();
         SteamProof.stored().book().limits().forEach((id, limit) -> {
             Object value = limit.value() instanceof Quantity quantity ? turned(quantity, turn) : limit.value();
-            limits.put(
-                    id,
-                    new Limit(
-                            id,
-                            value,
-                            limit.written(),
-                            limit.meaning(),
-                            limit.safer(),
-                            limit.least(),
-                            limit.most(),
-                            limit.step(),
-                            limit.basis(),
-                            limit.sources(),
-                            limit.reviewBy(),
-                            limit.layer()));
+            limits.put(id, limit.with(value, limit.written(), limit.layer()));
         });
         return limits.values();
     }

@@ -23,16 +23,6 @@ final class Visit {
         });
     }
 
-    /** The inspection without an answer. */
-    static Inspection without(Inspection inspection, int unit, Answer answer) {
-        return changed(
-                inspection,
-                unit,
-                answer.item(),
-                builder -> builder.without(answer),
-                list -> list.removeIf(old -> isSamePlace(old, answer)));
-    }
-
     /** The inspection with how many of a kind there are, and their tags. */
     static Inspection counted(
             Inspection inspection, int unit, Kind kind, State state, int number, List<String> newTags) {

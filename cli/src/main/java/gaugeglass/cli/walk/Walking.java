@@ -107,7 +107,7 @@ public final class Walking {
                 inspection = Visit.walkedBy(inspection, unit, checklist.id());
                 file.save(inspection);
             }
-            Why why = new Why(rulebook.vocabulary(), rulebook.book(), rulebook.reckonings());
+            Why why = new Why(rulebook);
             Walk walk = new Walk(talk, rulebook, why, file, checklist, inspection, unit, before, time);
             Walk.End end = walk.run();
             if (end == Walk.End.BROKEN_OFF) {

@@ -1,11 +1,11 @@
 package gaugeglass.cli.walk;
 
+import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.facts.Fitted;
 import gaugeglass.engine.vocabulary.ItemType;
-import gaugeglass.engine.vocabulary.Reckoning;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,22 +21,13 @@ final class Why {
     private final Map<String, Set<String>> itemsByCard = new HashMap<>();
     private final Book book;
 
-    Why(Vocabulary vocabulary, Book book, List<Reckoning> reckonings) {
-        this.book = book;
-        Map<String, Set<String>> behind = new HashMap<>();
-        for (Reckoning reckoning : reckonings) {
-            Set<String> items = new LinkedHashSet<>();
-            for (Class<? extends Record> type : reckoning.needs()) {
-                ItemType item = vocabulary.item(type).orElseThrow();
-                items.add(item.id());
-                items.addAll(behind.getOrDefault(item.id(), Set.of()));
-            }
-            behind.put(vocabulary.item(reckoning.gives()).orElseThrow().id(), items);
-        }
+    Why(Rulebook rulebook) {
+        this.book = rulebook.book();
+        Vocabulary vocabulary = rulebook.vocabulary();
         for (RuleEntry rule : book.rules()) {
             Set<String> items = new LinkedHashSet<>();
             for (String need : rule.needs()) {
-                items.addAll(behind.getOrDefault(need, Set.of(need)));
+                vocabulary.item(need).ifPresent(item -> addAsked(rulebook, item, items));
             }
             for (RuleEntry.Step step : rule.steps()) {
                 if (step.type().equals(Fitted.class.getName())
@@ -48,6 +39,15 @@ final class Why {
                 cardsByItem.computeIfAbsent(item, i -> new LinkedHashSet<>()).add(rule.card());
             }
             itemsByCard.computeIfAbsent(rule.card(), c -> new LinkedHashSet<>()).addAll(items);
+        }
+    }
+
+    /** The item itself where it is asked, or those behind it where it is worked out. */
+    private static void addAsked(Rulebook rulebook, ItemType item, Set<String> items) {
+        if (item.isReckoned()) {
+            rulebook.workedOutFrom(item).forEach(from -> addAsked(rulebook, from, items));
+        } else {
+            items.add(item.id());
         }
     }
 

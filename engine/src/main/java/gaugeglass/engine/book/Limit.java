@@ -49,6 +49,11 @@ public record Limit(
         }
     }
 
+    /** The same limit with another value; nothing is checked here. */
+    public Limit with(Object value, String written, String layer) {
+        return new Limit(id, value, written, meaning, safer, least, most, step, basis, sources, reviewBy, layer);
+    }
+
     public Quantity quantity() {
         return as(Quantity.class, "a quantity");
     }

@@ -171,19 +171,7 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
                     "");
             return below;
         }
-        return new Limit(
-                below.id(),
-                value,
-                setting.value(),
-                below.meaning(),
-                below.safer(),
-                below.least(),
-                below.most(),
-                below.step(),
-                below.basis(),
-                below.sources(),
-                below.reviewBy(),
-                name);
+        return below.with(value, setting.value(), name);
     }
 
     /** Orders two values of one limit. */

@@ -31,18 +31,6 @@ public final class Limits {
     }
 
     private static Limit with(Limit limit, Object value) {
-        return new Limit(
-                limit.id(),
-                value,
-                value.toString(),
-                limit.meaning(),
-                limit.safer(),
-                limit.least(),
-                limit.most(),
-                limit.step(),
-                limit.basis(),
-                limit.sources(),
-                limit.reviewBy(),
-                limit.layer());
+        return limit.with(value, value.toString(), limit.layer());
     }
 }
