@@ -11,6 +11,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 
 /** The entry of the command line. */
@@ -40,6 +41,7 @@ public final class Main {
                 Runtime.getRuntime().availableProcessors(),
                 Main.class.getClassLoader());
         shell.at(LocalDateTime::now, () -> System.nanoTime() / 1_000_000);
+        shell.home(Main::home);
         int code;
         try {
             code = Commands.run(args, shell);
@@ -59,6 +61,17 @@ public final class Main {
                 && !env("TERM").equals("dumb");
         int width = columns(env("COLUMNS"), columns(terminal, Screen.WIDEST));
         return new Screen(width, charset(), colour);
+    }
+
+    /** Where packs that were taken, keys and what was compiled are kept. */
+    private static Path home() {
+        String own = env("GAUGEGLASS_HOME");
+        if (!own.isEmpty()) {
+            return Path.of(own);
+        }
+        String data = env("XDG_DATA_HOME");
+        return (data.isEmpty() ? Path.of(System.getProperty("user.home", "."), ".local", "share") : Path.of(data))
+                .resolve("gaugeglass");
     }
 
     private static int columns(String text, int otherwise) {

@@ -83,8 +83,7 @@ class HouseArchitectureTest {
             .resideOutsideOfPackage("gaugeglass.cli.printed..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage(
-                    "gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "de.siegmar..")
+            .resideInAnyPackage("gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..")
             .because("templates and paper are megabytes that nobody waits for who only wants a verdict");
 
     @ArchTest

@@ -2,10 +2,11 @@ package gaugeglass.engine;
 
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
-import gaugeglass.engine.book.LimitLayer;
+import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.StoredBook;
 import gaugeglass.engine.drools.Judges;
 import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.pack.Tailoring;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Reckoning;
 import gaugeglass.engine.vocabulary.Trade;
@@ -17,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 
 /**
@@ -28,11 +30,20 @@ public final class Rulebook {
     private final List<Reckoning> reckonings;
     private final Judges judges;
 
-    private Rulebook(Vocabulary vocabulary, Book book, List<Reckoning> reckonings, Judges judges) {
+    /** Optional, so that no class of packs is loaded where there is none. */
+    private final Optional<Tailoring> tailoring;
+
+    private Rulebook(
+            Vocabulary vocabulary,
+            Book book,
+            List<Reckoning> reckonings,
+            Judges judges,
+            Optional<Tailoring> tailoring) {
         this.vocabulary = vocabulary;
         this.book = book;
         this.reckonings = List.copyOf(reckonings);
         this.judges = judges;
+        this.tailoring = tailoring;
     }
 
     /**
@@ -56,7 +67,23 @@ public final class Rulebook {
     /** Makes a rulebook of a stored one whose classes are in {@code loader}. */
     public static Rulebook of(StoredBook stored, ClassLoader loader) {
         Book book = stored.book();
-        return of(stored, loader, Judges.of(book.models(), book.rules(), loader));
+        return of(stored, loader, Judges.of(book.models(), book.rules(), loader), Optional.empty());
+    }
+
+    /** Makes a rulebook with packs laid over it, whose classes are in {@code loader}. */
+    public static Rulebook of(Tailoring tailoring, ClassLoader loader) {
+        Book book = tailoring.stored().book();
+        return of(tailoring.stored(), loader, Judges.of(book.models(), book.rules(), loader), Optional.of(tailoring));
+    }
+
+    /** The same, ready sooner for one visit. */
+    public static Rulebook of(Tailoring tailoring, ClassLoader loader, Executor builder) {
+        Book book = tailoring.stored().book();
+        return of(
+                tailoring.stored(),
+                loader,
+                Judges.of(book.models(), book.rules(), loader, builder),
+                Optional.of(tailoring));
     }
 
     /**
@@ -67,15 +94,16 @@ public final class Rulebook {
      */
     public static Rulebook of(StoredBook stored, ClassLoader loader, Executor builder) {
         Book book = stored.book();
-        return of(stored, loader, Judges.of(book.models(), book.rules(), loader, builder));
+        return of(stored, loader, Judges.of(book.models(), book.rules(), loader, builder), Optional.empty());
     }
 
-    private static Rulebook of(StoredBook stored, ClassLoader loader, Judges judges) {
+    private static Rulebook of(StoredBook stored, ClassLoader loader, Judges judges, Optional<Tailoring> tailoring) {
         return new Rulebook(
                 stored.vocabulary(),
                 stored.book(),
                 trade(stored.trade(), loader).reckonings(),
-                judges);
+                judges,
+                tailoring);
     }
 
     private static Trade trade(String name, ClassLoader loader) {
@@ -110,14 +138,14 @@ public final class Rulebook {
         return book;
     }
 
-    /**
-     * The same rules with other values laid over the limits.
-     *
-     * @throws gaugeglass.engine.text.Mistakes when a layer loosens what a standard sets, leaves a limit's span, or names
-     *     a limit that is not there
-     */
-    public Rulebook with(List<LimitLayer> layers) {
-        return new Rulebook(vocabulary, book.withLimits(LimitLayer.over(book.limits(), layers)), reckonings, judges);
+    /** What was laid over the rulebook, lowest first; nothing for the rulebook alone. */
+    public List<LaidOn> packs() {
+        return tailoring.isEmpty() ? List.of() : tailoring.get().laidOn();
+    }
+
+    /** What counts as observed: with packs, a jurisdiction's answers about what is required there are part of it. */
+    public Observations observed(Observations observations) {
+        return tailoring.isEmpty() ? observations : tailoring.get().observed(observations);
     }
 
     /**
@@ -129,7 +157,7 @@ public final class Rulebook {
      * @throws gaugeglass.engine.drools.JudgesDisagree when the two judges differ: a fault of the program
      */
     public Assessment assess(Observations observations, LocalDate date) {
-        return new Assessing(this, observations, date).assess();
+        return new Assessing(this, observed(observations), date).assess();
     }
 
     List<Reckoning> reckonings() {

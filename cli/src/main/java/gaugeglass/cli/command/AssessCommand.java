@@ -33,6 +33,7 @@ final class AssessCommand {
         this.options = options;
         this.shell = shell;
         this.isOne = Sources.isOne(options.words(), options.lines());
+        shell.lay(options.packs(), options.words());
         Rulebook rulebook = isOne ? shell.rulebookForOne() : shell.rulebook();
         this.judge = new Judge(rulebook, options.date());
         this.text = new TextReport(rulebook, shell.screen());

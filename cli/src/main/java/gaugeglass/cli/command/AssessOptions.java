@@ -13,9 +13,17 @@ import java.util.Optional;
  * @param as the form of the results
  * @param failAt the urgency from which on a finding makes the exit code 1; empty where none does
  * @param date the day for which to judge; empty for each visit's own
+ * @param packs what is named to be laid over the rulebook
  */
-record AssessOptions(List<String> words, boolean lines, As as, Optional<Urgency> failAt, Optional<LocalDate> date) {
+record AssessOptions(
+        List<String> words,
+        boolean lines,
+        As as,
+        Optional<Urgency> failAt,
+        Optional<LocalDate> date,
+        List<String> packs) {
     AssessOptions {
         words = List.copyOf(words);
+        packs = List.copyOf(packs);
     }
 }

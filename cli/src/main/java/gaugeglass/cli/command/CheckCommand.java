@@ -22,6 +22,7 @@ final class CheckCommand {
     /** Reads everything, in the order named. */
     static int run(CheckOptions options, Shell shell) {
         CheckCommand command = new CheckCommand(shell);
+        shell.lay(options.packs(), options.words());
         InspectionReader reader = new InspectionReader(shell.vocabulary());
         int threads = Sources.isOne(options.words(), options.lines()) ? 1 : shell.threads();
         try (Sources sources = new Sources(options.words(), options.lines(), shell.in())) {

@@ -1,5 +1,6 @@
 package gaugeglass.cli.command;
 
+import gaugeglass.engine.text.Mistakes;
 import java.util.Optional;
 
 /** The way from a command line to a command. */
@@ -13,6 +14,16 @@ public final class Commands {
      *     4 a fault of the program
      */
     public static int run(String[] args, Shell shell) {
+        try {
+            return command(args, shell);
+        } catch (Mistakes e) {
+            // A pack that cannot be used: then nothing is judged without it.
+            e.all().forEach(mistake -> shell.say(mistake.message()));
+            return Code.UNUSABLE;
+        }
+    }
+
+    private static int command(String[] args, Shell shell) {
         if (args.length > 0 && args[0].equals("assess")) {
             Optional<AssessOptions> options = QuickLine.assess(args);
             if (options.isPresent()) {

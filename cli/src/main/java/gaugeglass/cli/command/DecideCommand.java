@@ -37,6 +37,7 @@ final class DecideCommand {
     private DecideCommand(DecideOptions options, Shell shell) {
         this.options = options;
         this.shell = shell;
+        shell.lay(options.packs(), List.of(options.file().toString()));
         this.rulebook = shell.rulebook();
         this.naming = new Naming(rulebook.vocabulary(), rulebook.book());
     }

@@ -3,6 +3,7 @@ package gaugeglass.cli.command;
 import gaugeglass.engine.observation.Inspection.Decision;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 
 /**
  * What {@code decide} is asked to do.
@@ -14,6 +15,14 @@ import java.time.LocalDate;
  * @param on when; {@link LocalDate#EPOCH} where it is to be asked
  * @param note what was said about it; may be empty
  * @param boiler its id; empty where only one has the finding
+ * @param packs what is named to be laid over the rulebook
  */
 record DecideOptions(
-        Path file, String finding, Decision decision, String by, LocalDate on, String note, String boiler) {}
+        Path file,
+        String finding,
+        Decision decision,
+        String by,
+        LocalDate on,
+        String note,
+        String boiler,
+        List<String> packs) {}

@@ -96,6 +96,7 @@ final class FullLine {
         if (words(said).isEmpty()) {
             throw new Wrong("no inspection file is named; one that is not there is begun");
         }
+        shell.lay(packs(said), words(said).subList(0, 1));
         return WalkCommand.run(
                 Path.of(words(said).get(0)),
                 said.hasMatchedOption("--last") ? Optional.of(Path.of(value(said, "--last"))) : Optional.empty(),
@@ -130,11 +131,32 @@ final class FullLine {
                 said.hasMatchedOption("--fail-at")
                         ? Optional.of(constant("--fail-at", Urgency.values(), value(said, "--fail-at")))
                         : Optional.empty(),
-                date(said));
+                date(said),
+                packs(said));
     }
 
     private static CheckOptions check(ParseResult said) throws Wrong {
-        return new CheckOptions(inputs(said), said.matchedOptionValue("--lines", false));
+        return new CheckOptions(inputs(said), said.matchedOptionValue("--lines", false), packs(said));
+    }
+
+    static List<String> packs(ParseResult said) throws Wrong {
+        List<String> packs = said.matchedOptionValue("--pack", List.of());
+        if (packs.contains("")) {
+            throw new Wrong("--pack: nothing is named; expected a folder or a zip");
+        }
+        return packs;
+    }
+
+    /** The option that lays packs over the rulebook. */
+    static OptionSpec pack() {
+        return OptionSpec.builder("--pack")
+                .paramLabel("PACK")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description(
+                        "Lay this pack, a folder or a zip, over the rulebook; may stand there more than once. Without it those"
+                                + " are laid on that a packs.yaml beside the inspections names; \"none\" lays on nothing.")
+                .build();
     }
 
     private static RulebookCommand.Options rulebook(ParseResult said) throws Wrong {
@@ -145,7 +167,7 @@ final class FullLine {
         if ((limits ? 1 : 0) + (items ? 1 : 0) + (ids.isEmpty() ? 0 : 1) > 1) {
             throw new Wrong("an id, --limits and --items each ask for something else; expected one of them");
         }
-        return new RulebookCommand.Options(ids, limits, items, as);
+        return new RulebookCommand.Options(ids, limits, items, as, packs(said));
     }
 
     private static ReckonCommand.Options reckon(ParseResult said) throws Wrong {
@@ -293,6 +315,7 @@ final class FullLine {
         CommandSpec assess = command("assess", "Judge inspections and print what they come to, most urgent first.");
         assess.addPositional(inputs());
         assess.addOption(lines());
+        assess.addOption(pack());
         assess.addOption(as("Results as text, json (one JSON text) or jsonl (a line for each inspection)."));
         assess.addOption(OptionSpec.builder("--fail-at")
                 .paramLabel("URGENCY")
@@ -309,6 +332,7 @@ final class FullLine {
         CommandSpec check = command("check", "Read inspections and tell whether they can be used; judge nothing.");
         check.addPositional(inputs());
         check.addOption(lines());
+        check.addOption(pack());
 
         CommandSpec rulebook = command("rulebook", "List what is checked, or explain one check in full.");
         rulebook.addPositional(PositionalParamSpec.builder()
@@ -319,6 +343,7 @@ final class FullLine {
                 .auxiliaryTypes(String.class)
                 .description("A check's id, such as a report shows it; or the beginning of some ids.")
                 .build());
+        rulebook.addOption(pack());
         rulebook.addOption(flag("--limits", "List the numbers that decide, and who set each."));
         rulebook.addOption(flag("--items", "List what can be answered in an inspection."));
         rulebook.addOption(as("Results as text, json or jsonl."));
@@ -376,6 +401,7 @@ final class FullLine {
                 .auxiliaryTypes(String.class)
                 .description("The inspection file; one that is not there is begun, one that is there is gone on with.")
                 .build());
+        walk.addOption(pack());
         walk.addOption(OptionSpec.builder("--checklist")
                 .paramLabel("ID")
                 .type(String.class)

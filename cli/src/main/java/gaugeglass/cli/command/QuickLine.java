@@ -26,6 +26,7 @@ final class QuickLine {
         Optional<As> as = Optional.empty();
         Optional<Urgency> failAt = Optional.empty();
         Optional<LocalDate> date = Optional.empty();
+        List<String> packs = new ArrayList<>();
         for (int i = 1; i < args.length; i++) {
             String arg = args[i];
             if (isWord(arg)) {
@@ -48,6 +49,7 @@ final class QuickLine {
                         case "--fail-at" ->
                             failAt.isEmpty() && (failAt = constant(Urgency.values(), value)).isPresent();
                         case "--date" -> date.isEmpty() && (date = date(value)).isPresent();
+                        case "--pack" -> isWord(value) && !value.equals("-") && packs.add(value);
                         default -> false;
                     };
             if (!understood) {
@@ -56,7 +58,7 @@ final class QuickLine {
         }
         return words.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new AssessOptions(words, lines, as.orElse(As.TEXT), failAt, date));
+                : Optional.of(new AssessOptions(words, lines, as.orElse(As.TEXT), failAt, date, packs));
     }
 
     /** The options of {@code check}; empty when the full reading is needed. */
@@ -72,7 +74,7 @@ final class QuickLine {
                 return Optional.empty();
             }
         }
-        return words.isEmpty() ? Optional.empty() : Optional.of(new CheckOptions(words, lines));
+        return words.isEmpty() ? Optional.empty() : Optional.of(new CheckOptions(words, lines, List.of()));
     }
 
     private static boolean isWord(String arg) {

@@ -32,6 +32,7 @@ final class ReportCommand {
     }
 
     private int run() {
+        shell.lay(options.packs(), List.of(options.word()));
         Rulebook rulebook = shell.rulebook();
         Judge judge = new Judge(rulebook, options.date());
         Judged judged;

@@ -28,6 +28,7 @@ final class ReportLine {
         report.addOption(FullLine.flag("--pdf", "Put a PDF of the same pages beside the HTML file."));
         report.addOption(valued("--csv", "PATH", "Write the work as a table for a spreadsheet, too."));
         report.addOption(valued("--json", "PATH", "Write the work as JSON, too."));
+        report.addOption(FullLine.pack());
         report.addOption(valued("--date", "YYYY-MM-DD", "Judge for this day instead of the day of the visit."));
         return report;
     }
@@ -47,6 +48,7 @@ final class ReportLine {
                 .description("The inspection file; the finding by its check, with its subject where several have it;"
                         + " done, deferred or refused.")
                 .build());
+        decide.addOption(FullLine.pack());
         decide.addOption(valued("--by", "WHO", "Who decided."));
         decide.addOption(valued("--on", "YYYY-MM-DD", "When."));
         decide.addOption(valued("--note", "TEXT", "What was said about it."));
@@ -103,7 +105,8 @@ final class ReportLine {
                 pdf,
                 path(said, "--csv", ".csv"),
                 path(said, "--json", ".json"),
-                FullLine.date(said));
+                FullLine.date(said),
+                FullLine.packs(said));
     }
 
     private static String out(String word, Reader reader) {
@@ -141,7 +144,7 @@ final class ReportLine {
                     throw new Wrong(option + " goes with a finding; without one you are asked for everything");
                 }
             }
-            return new DecideOptions(file, "", Decision.NONE, "", LocalDate.EPOCH, "", "");
+            return new DecideOptions(file, "", Decision.NONE, "", LocalDate.EPOCH, "", "", FullLine.packs(said));
         }
         List<String> known = List.of("done", "deferred", "refused");
         if (words.size() != 3) {
@@ -168,6 +171,7 @@ final class ReportLine {
                 FullLine.value(said, "--by"),
                 FullLine.day("--on", FullLine.value(said, "--on")),
                 note,
-                boiler);
+                boiler,
+                FullLine.packs(said));
     }
 }

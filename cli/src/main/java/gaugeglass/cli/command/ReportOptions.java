@@ -4,6 +4,7 @@ import gaugeglass.cli.printed.PaperSize;
 import gaugeglass.cli.printed.Reader;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param csv where the work goes as a table; empty where it does not
  * @param json where it goes as JSON; empty where it does not
  * @param date the day for which to judge; empty for the visit's own
+ * @param packs what is named to be laid over the rulebook
  */
 record ReportOptions(
         String word,
@@ -26,4 +28,5 @@ record ReportOptions(
         boolean pdf,
         Optional<Path> csv,
         Optional<Path> json,
-        Optional<LocalDate> date) {}
+        Optional<LocalDate> date,
+        List<String> packs) {}

@@ -21,9 +21,11 @@ final class RulebookCommand {
      * @param limits whether the limits are asked for
      * @param items whether the items of the vocabulary are asked for
      * @param as the form of the results
+     * @param packs what is named to be laid over the rulebook
      */
-    record Options(List<String> ids, boolean limits, boolean items, As as) {
+    record Options(List<String> ids, boolean limits, boolean items, As as, List<String> packs) {
         Options {
+            packs = List.copyOf(packs);
             ids = List.copyOf(ids);
         }
     }
@@ -31,6 +33,7 @@ final class RulebookCommand {
     private RulebookCommand() {}
 
     static int run(Options options, Shell shell) {
+        shell.lay(options.packs(), List.of());
         Book book = shell.book();
         RulebookText text =
                 new RulebookText(book, shell.vocabulary(), shell.screen(), name -> shell.resource(SOURCES + name));

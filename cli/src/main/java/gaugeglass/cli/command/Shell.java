@@ -1,9 +1,12 @@
 package gaugeglass.cli.command;
 
+import gaugeglass.cli.pack.Laying;
 import gaugeglass.cli.paper.Screen;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
+import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.pack.Tailoring;
 import gaugeglass.engine.text.Plain;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.io.IOException;
@@ -13,8 +16,13 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
@@ -29,6 +37,13 @@ public final class Shell {
     private final int threads;
     private final ClassLoader loader;
     private Optional<StoredBook> stored = Optional.empty();
+
+    /** Optional, so that no class of packs is loaded where none is laid on. */
+    private Optional<Tailoring> tailoring = Optional.empty();
+
+    private Supplier<Path> home = () -> {
+        throw new IllegalStateException("this shell was not told where the user's own things are");
+    };
     private boolean canWrite = true;
     private Supplier<LocalDateTime> now = () -> {
         throw new IllegalStateException("this shell was not given the time");
@@ -72,6 +87,47 @@ public final class Shell {
         return this;
     }
 
+    /** Tells it where the user's own things are: packs that were taken, keys, what was compiled. */
+    public Shell home(Supplier<Path> home) {
+        this.home = home;
+        return this;
+    }
+
+    Path home() {
+        return home.get();
+    }
+
+    /** The name of the file that tells which packs are laid on for the inspections beside it. */
+    static final String BESIDE = "packs.yaml";
+
+    /**
+     * Lays packs over the rulebook for everything that is asked of this shell from now on.
+     *
+     * @param packs those named on the command line; where none is, those that a file beside the inspections names
+     * @param inspections the words that name the inspections
+     * @throws gaugeglass.engine.text.Mistakes when a pack cannot be used
+     */
+    void lay(List<String> packs, List<String> inspections) {
+        if (!packs.isEmpty() || hasBeside(inspections)) {
+            tailoring = Laying.over(untouched(), packs, inspections, BESIDE, home);
+        }
+    }
+
+    /** Looked for here, so that nothing of packs is loaded to find that there is none. */
+    private static boolean hasBeside(List<String> inspections) {
+        for (String word : inspections) {
+            try {
+                Path path = Path.of(word);
+                if (Files.exists(path.resolveSibling(BESIDE)) || Files.exists(path.resolve(BESIDE))) {
+                    return true;
+                }
+            } catch (InvalidPathException e) {
+                // Whoever reads the inspections says so.
+            }
+        }
+        return false;
+    }
+
     LocalDateTime now() {
         return now.get();
     }
@@ -98,16 +154,24 @@ public final class Shell {
 
     /** The rulebook with its judges, made ready anew by each call. */
     Rulebook rulebook() {
-        return Rulebook.of(stored(), loader);
+        return tailoring.isEmpty() ? Rulebook.of(untouched(), loader) : Rulebook.of(tailoring.get(), loader);
     }
 
     /** The same, ready sooner for a single visit: reading it goes on while other threads make the judges ready. */
     Rulebook rulebookForOne() {
-        return Rulebook.of(stored(), loader, building -> {
+        Executor beside = building -> {
             Thread thread = new Thread(building, "rules");
             thread.setDaemon(true);
             thread.start();
-        });
+        };
+        return tailoring.isEmpty()
+                ? Rulebook.of(untouched(), loader, beside)
+                : Rulebook.of(tailoring.get(), loader, beside);
+    }
+
+    /** What is laid over the rulebook, lowest first. */
+    List<LaidOn> packs() {
+        return tailoring.isEmpty() ? List.of() : tailoring.get().laidOn();
     }
 
     /** What can be observed; far sooner there than the judges. */
@@ -121,6 +185,10 @@ public final class Shell {
     }
 
     private StoredBook stored() {
+        return tailoring.isEmpty() ? untouched() : tailoring.get().stored();
+    }
+
+    private StoredBook untouched() {
         if (stored.isEmpty()) {
             stored = Optional.of(StoredBook.read(
                     StoredBook.PATH,

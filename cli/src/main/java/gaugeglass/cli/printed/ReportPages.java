@@ -26,6 +26,7 @@ import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.Caution;
+import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.Source;
 import gaugeglass.engine.book.Urgency;
@@ -99,7 +100,8 @@ final class ReportPages {
                 "Visit of " + inspection.date()
                         + (inspection.started().isEmpty() ? "" : ", begun at " + inspection.started())
                         + (inspection.by().isEmpty() ? "" : ", by " + inspection.by())
-                        + (visit.date().equals(inspection.date()) ? "" : "; judged for " + visit.date()),
+                        + (visit.date().equals(inspection.date()) ? "" : "; judged for " + visit.date())
+                        + laidOn(),
                 inspection.note(),
                 about + (isForFile ? ", full report for the file" : ""),
                 units,
@@ -142,10 +144,28 @@ final class ReportPages {
                 limits,
                 earlier,
                 inspection.remarks().stream().map(Object::toString).toList(),
-                List.of(
-                        new Named("Rulebook", book.name()),
-                        new Named("Version", book.version()),
-                        new Named("Digest of its files", book.hash())));
+                judgedBy());
+    }
+
+    private String laidOn() {
+        StringBuilder words = new StringBuilder();
+        for (LaidOn pack : rulebook.packs()) {
+            words.append(words.length() == 0 ? "; judged by " + book.name() + " with " : " and ")
+                    .append(pack.told());
+        }
+        return words.toString();
+    }
+
+    private List<Named> judgedBy() {
+        List<Named> all = new ArrayList<>(List.of(
+                new Named("Rulebook", book.name()),
+                new Named("Version", book.version()),
+                new Named("Digest of its files", book.hash())));
+        for (LaidOn pack : rulebook.packs()) {
+            all.add(new Named("Laid over it", pack.told()));
+            all.add(new Named("Digest of its files", pack.hash()));
+        }
+        return all;
     }
 
     private static final Map<String, String> QUICK =

@@ -13,6 +13,7 @@ import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Caution;
+import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.observation.Answer;
@@ -43,9 +44,11 @@ public final class JsonReport {
     private final Book book;
     private final Vocabulary vocabulary;
     private final Naming naming;
+    private final List<LaidOn> packs;
 
     public JsonReport(Rulebook rulebook) {
         this.book = rulebook.book();
+        this.packs = rulebook.packs();
         this.vocabulary = rulebook.vocabulary();
         this.naming = new Naming(vocabulary, book);
     }
@@ -55,7 +58,16 @@ public final class JsonReport {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("format", FORMAT);
         all.put("rulebook", fields("name", book.name(), "version", book.version(), "hash", book.hash()));
-        all.put("packs", List.of());
+        List<Object> laidOn = new ArrayList<>();
+        for (LaidOn pack : packs) {
+            laidOn.add(fields(
+                    "name", pack.name(),
+                    "title", pack.title(),
+                    "version", pack.version(),
+                    "level", pack.level(),
+                    "hash", pack.hash()));
+        }
+        all.put("packs", laidOn);
         all.put("file", file);
         all.put("site", inspection.siteId());
         all.put("siteName", inspection.siteName());

@@ -18,6 +18,7 @@ import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Basis;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Caution;
+import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.observation.Answer;
@@ -47,6 +48,9 @@ public final class TextReport {
 
     private static final int PERMIT = 33;
 
+    /** So much of a digest tells one pack from another by eye; the whole is in the JSON and the report for the file. */
+    private static final int SHORT_HASH = 12;
+
     private static final Gate NOTHING_TOLD = new Gate(Permit.NOTHING_FOUND_AGAINST, List.of(), List.of());
 
     /** Who comes before everything that this program says. */
@@ -58,12 +62,14 @@ public final class TextReport {
     private final Naming naming;
     private final String unitLabel;
     private final Screen screen;
+    private final List<LaidOn> packs;
 
     public TextReport(Rulebook rulebook, Screen screen) {
         this.book = rulebook.book();
         this.naming = new Naming(rulebook.vocabulary(), book);
         this.unitLabel = rulebook.vocabulary().unit().label();
         this.screen = screen;
+        this.packs = rulebook.packs();
     }
 
     /**
@@ -117,9 +123,20 @@ public final class TextReport {
             paper.line(site + " - " + unit, Style.STRONG);
             String by = inspection.by().isEmpty() ? "" : " by " + inspection.by();
             paper.line("Visit of " + inspection.date() + by + day(), Style.PLAIN);
+            if (!packs.isEmpty()) {
+                paper.hanging("Judged by: ", judgedBy(), Style.PLAIN);
+            }
             if (!inspection.note().isEmpty()) {
                 paper.hanging("Note: ", inspection.note(), Style.PLAIN);
             }
+        }
+
+        private String judgedBy() {
+            StringBuilder words = new StringBuilder(book.name()).append(' ').append(book.version());
+            for (LaidOn pack : packs) {
+                words.append(", then ").append(pack.told()).append(", digest ").append(pack.hash(), 0, SHORT_HASH);
+            }
+            return words.toString();
         }
 
         private String day() {

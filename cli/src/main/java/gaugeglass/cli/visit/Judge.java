@@ -38,8 +38,10 @@ public final class Judge {
             LocalDate day = date.orElse(inspection.date());
             List<Judged.Unit> units = new ArrayList<>();
             for (Visited visited : visited(rulebook.vocabulary(), inspection)) {
-                Assessment assessment = rulebook.assess(visited.observations(), day);
-                units.add(new Judged.Unit(visited, assessment));
+                Visited observed =
+                        new Visited(visited.name(), visited.checklist(), rulebook.observed(visited.observations()));
+                Assessment assessment = rulebook.assess(observed.observations(), day);
+                units.add(new Judged.Unit(observed, assessment));
             }
             return new Judged.Visit(task.name(), inspection, day, units);
         } catch (Mistakes e) {

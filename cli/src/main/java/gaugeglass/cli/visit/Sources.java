@@ -29,6 +29,9 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
     private static final List<String> ENDINGS = List.of(".yaml", ".yml", ".json");
     private static final String LINES = ".jsonl";
 
+    /** The file that tells by which packs the inspections beside it are judged. */
+    private static final String PACKS = "packs.yaml";
+
     private final Iterator<String> words;
     private final boolean asLines;
     private final InputStream in;
@@ -150,14 +153,22 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
                 Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                     @Override
                     public FileVisitResult preVisitDirectory(Path at, BasicFileAttributes attributes) {
-                        return !at.equals(folder) && isHidden(at)
+                        return !at.equals(folder) && (isHidden(at) || isPack(at))
                                 ? FileVisitResult.SKIP_SUBTREE
                                 : FileVisitResult.CONTINUE;
                     }
 
                     @Override
                     public FileVisitResult visitFile(Path at, BasicFileAttributes attributes) {
-                        if (!isHidden(at) && isInspection(at)) {
+                        if (ending(at).equals(PACKS)) {
+                            if (!folder.equals(at.getParent())) {
+                                wrong.add(Task.unusable(
+                                        at.toString(),
+                                        0,
+                                        "the inspections beside this are judged by packs of their own",
+                                        "their folder named by itself"));
+                            }
+                        } else if (!isHidden(at) && isInspection(at)) {
                             found.add(at);
                         }
                         return FileVisitResult.CONTINUE;
@@ -191,6 +202,11 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
 
         private boolean isHidden(Path at) {
             return ending(at).startsWith(".");
+        }
+
+        /** A pack's files are no inspections. */
+        private boolean isPack(Path at) {
+            return Files.exists(at.resolve("pack.yaml"));
         }
 
         private boolean isInspection(Path at) {

@@ -150,7 +150,7 @@ final class Walk {
     }
 
     private void judge() {
-        interview = Interview.of(checklist, observations());
+        interview = Interview.of(checklist, rulebook.observed(observations()));
         assessment = rulebook.assess(interview.judged(), inspection.date());
     }
 

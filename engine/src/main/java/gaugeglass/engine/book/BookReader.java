@@ -78,7 +78,8 @@ public final class BookReader {
         return form.word(key, type, otherwise);
     }
 
-    private static List<Source> sources(Form form) {
+    /** The documents under {@code sources}; none where there is no such key. */
+    public static List<Source> sources(Form form) {
         List<Source> sources = new ArrayList<>();
         for (Form source : form.forms("sources")) {
             sources.add(new Source(

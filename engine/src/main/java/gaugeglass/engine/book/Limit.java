@@ -3,6 +3,7 @@ package gaugeglass.engine.book;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.text.Words;
 import java.time.Period;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,6 +53,13 @@ public record Limit(
     /** The same limit with another value; nothing is checked here. */
     public Limit with(Object value, String written, String layer) {
         return new Limit(id, value, written, meaning, safer, least, most, step, basis, sources, reviewBy, layer);
+    }
+
+    /** The same limit as a law sets it, by these documents besides those it had. */
+    public Limit setByLaw(List<Source> documents) {
+        List<Source> all = new ArrayList<>(documents);
+        all.addAll(sources);
+        return new Limit(id, value, written, meaning, safer, least, most, step, Basis.STANDARD, all, reviewBy, layer);
     }
 
     public Quantity quantity() {

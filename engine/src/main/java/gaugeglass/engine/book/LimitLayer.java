@@ -38,8 +38,16 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
         VISIT
     }
 
-    /** A value as written, with its place. */
-    public record Setting(String value, int line, int column) {}
+    /**
+     * A value as written, with its place.
+     *
+     * @param sources the documents that set it; may be none
+     */
+    public record Setting(String value, int line, int column, List<Source> sources) {
+        public Setting {
+            sources = List.copyOf(sources);
+        }
+    }
 
     public LimitLayer {
         settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
@@ -59,17 +67,34 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
             form.text("level");
         }
         Level level = form.word("level", Level.class, Level.VISIT);
-        Map<String, Setting> settings = new LinkedHashMap<>();
-        Form limits = form.form("limits");
-        limits.fields().all().forEach((id, field) -> {
-            Node value = field.value();
-            settings.put(id, new Setting(limits.text(id), value.line(), value.column()));
-        });
+        Map<String, Setting> settings = settings(form.form("limits"));
         form.close();
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
         return new LimitLayer(name, level, settings, file);
+    }
+
+    /** Reads values by limit id: each a value alone, or a group with the value and its sources. */
+    public static Map<String, Setting> settings(Form limits) {
+        Map<String, Setting> settings = new LinkedHashMap<>();
+        limits.fields().all().forEach((id, field) -> {
+            Node node = field.value();
+            if (node instanceof Node.Fields) {
+                Form one = limits.form(id);
+                settings.put(
+                        id,
+                        new Setting(
+                                one.text("value"),
+                                one.node("value").map(Node::line).orElse(node.line()),
+                                one.node("value").map(Node::column).orElse(node.column()),
+                                BookReader.sources(one)));
+                one.close();
+            } else {
+                settings.put(id, new Setting(limits.text(id), node.line(), node.column(), List.of()));
+            }
+        });
+        return settings;
     }
 
     /**
@@ -171,7 +196,9 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
                     "");
             return below;
         }
-        return below.with(value, setting.value(), name);
+        Limit above = below.with(value, setting.value(), name);
+        // What a jurisdiction sets is its law: whoever comes after may be stricter, and nothing else.
+        return level == Level.JURISDICTION ? above.setByLaw(setting.sources()) : above;
     }
 
     /** Orders two values of one limit. */

@@ -1,0 +1,130 @@
+package gaugeglass.cli.pack;
+
+import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.pack.Pack;
+import gaugeglass.engine.pack.PackFiles;
+import gaugeglass.engine.pack.PackReader;
+import gaugeglass.engine.pack.Tailoring;
+import gaugeglass.engine.reading.Form;
+import gaugeglass.engine.reading.NodeReader;
+import gaugeglass.engine.reading.SourceText;
+import gaugeglass.engine.text.Mistake;
+import gaugeglass.engine.text.Mistakes;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Finds the packs that a command line or a file beside the inspections names, and lays them over the rulebook. */
+public final class Laying {
+    /** The word for laying on nothing, whatever lies beside the inspections. */
+    public static final String NONE = "none";
+
+    private Laying() {}
+
+    /**
+     * Lays packs on.
+     *
+     * @param named those named on the command line
+     * @param inspections the words that name the inspections, for the file beside them
+     * @param besideName what that file is called
+     * @param home where the user's own things are
+     * @return nothing where no pack is to be laid on
+     * @throws Mistakes when one cannot be used, or when it is not clear which are meant
+     */
+    public static Optional<Tailoring> over(
+            StoredBook standard, List<String> named, List<String> inspections, String besideName, Supplier<Path> home) {
+        List<Path> paths = named.isEmpty() ? beside(inspections, besideName) : paths(named);
+        if (paths.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Tailoring.of(standard, read(paths)));
+    }
+
+    /** Reads packs; what is wrong in any of them is told together. */
+    static List<Pack> read(List<Path> paths) {
+        List<Pack> packs = new ArrayList<>();
+        List<Mistake> mistakes = new ArrayList<>();
+        for (Path path : paths) {
+            try {
+                packs.add(PackReader.read(PackFiles.read(path)));
+            } catch (Mistakes e) {
+                mistakes.addAll(e.all());
+            }
+        }
+        if (!mistakes.isEmpty()) {
+            throw new Mistakes(mistakes);
+        }
+        return packs;
+    }
+
+    private static List<Path> paths(List<String> named) {
+        if (named.contains(NONE)) {
+            if (named.size() > 1) {
+                throw wrong("--pack", 0, "\"none\" stands beside other packs", "\"none\" alone");
+            }
+            return List.of();
+        }
+        List<Path> paths = new ArrayList<>();
+        for (String word : named) {
+            try {
+                paths.add(Path.of(word));
+            } catch (InvalidPathException e) {
+                throw wrong(word, 0, "this cannot be the name of a pack", "a folder or a zip");
+            }
+        }
+        return paths;
+    }
+
+    /** The packs that the file beside the inspections names; all of them must lie beside the same. */
+    private static List<Path> beside(List<String> inspections, String besideName) {
+        Optional<Path> found = Optional.empty();
+        for (int i = 0; i < inspections.size(); i++) {
+            Path path = Path.of(inspections.get(i));
+            Path folder = Files.isDirectory(path)
+                    ? path
+                    : Optional.ofNullable(path.getParent()).orElse(Path.of(""));
+            Path file = folder.resolve(besideName);
+            Optional<Path> own =
+                    Files.exists(file) ? Optional.of(file.toAbsolutePath().normalize()) : Optional.empty();
+            if (i > 0 && !own.equals(found)) {
+                throw wrong(
+                        inspections.get(i),
+                        0,
+                        "other packs lie beside this than beside " + inspections.get(0),
+                        "inspections that are judged alike, or --pack");
+            }
+            found = own;
+        }
+        return found.map(Laying::listed).orElse(List.of());
+    }
+
+    private static List<Path> listed(Path file) {
+        List<Mistake> mistakes = new ArrayList<>();
+        String name = String.valueOf(file.getFileName());
+        Form form = Form.of(name, "", NodeReader.read(name, SourceText.read(file), mistakes), mistakes);
+        List<Path> paths = new ArrayList<>();
+        if (!form.has("packs")) {
+            form.text("packs");
+        }
+        for (String word : form.texts("packs")) {
+            try {
+                paths.add(file.resolveSibling(word).normalize());
+            } catch (InvalidPathException e) {
+                form.wrong("packs", "\"" + word + "\" cannot be the name of a pack", "a folder or a zip", "");
+            }
+        }
+        form.close();
+        if (!mistakes.isEmpty()) {
+            throw new Mistakes(mistakes);
+        }
+        return paths;
+    }
+
+    private static Mistakes wrong(String where, int line, String what, String expected) {
+        return new Mistakes(List.of(new Mistake(where, line, 0, "", what, expected, "")));
+    }
+}

@@ -1,0 +1,148 @@
+package gaugeglass.engine.pack;
+
+import gaugeglass.engine.book.BookReader;
+import gaugeglass.engine.book.LimitLayer;
+import gaugeglass.engine.book.LimitLayer.Level;
+import gaugeglass.engine.book.LimitLayer.Setting;
+import gaugeglass.engine.book.Source;
+import gaugeglass.engine.reading.Form;
+import gaugeglass.engine.reading.NodeReader;
+import gaugeglass.engine.reading.TableReader;
+import gaugeglass.engine.text.Mistake;
+import gaugeglass.engine.text.Mistakes;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads what a pack says, strictly; whether it may say so is seen when it is laid over a rulebook. */
+public final class PackReader {
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+    private static final Pattern VERSION = Pattern.compile("\\d{1,4}\\.\\d{1,4}\\.\\d{1,4}");
+    private static final String LIMITS = "limits.yaml";
+    private static final String LIMITS_TABLE = "limits.csv";
+
+    private final PackFiles files;
+    private final List<Mistake> mistakes = new ArrayList<>();
+
+    private PackReader(PackFiles files) {
+        this.files = files;
+    }
+
+    /**
+     * Reads a pack.
+     *
+     * @throws Mistakes with everything that is wrong in it, of all its files
+     */
+    public static Pack read(PackFiles files) {
+        PackReader reader = new PackReader(files);
+        Pack pack = reader.pack();
+        if (!reader.mistakes.isEmpty()) {
+            throw new Mistakes(reader.mistakes);
+        }
+        return pack;
+    }
+
+    private Pack pack() {
+        Form form = form(PackFiles.MANIFEST).orElseThrow(() -> new Mistakes(mistakes));
+        String name = form.text("pack");
+        if (!name.isEmpty() && (!NAME.matcher(name).matches() || name.length() > 40)) {
+            form.wrong("pack", "\"" + name + "\" is no name of a pack", "small letters, digits and hyphens", "");
+        }
+        String title = form.text("title");
+        String version = form.text("version");
+        if (!version.isEmpty() && !VERSION.matcher(version).matches()) {
+            form.wrong("version", "\"" + version + "\" is no version", "three numbers with dots, such as 1.0.0", "");
+        }
+        if (!form.has("level")) {
+            form.text("level");
+        }
+        Level level = form.word("level", Level.class, Level.COMPANY);
+        String tailors = form.text("tailors");
+        String madeFor = form.text("made-for");
+        String by = form.text("by");
+        form.text("note", "");
+        form.close();
+        LimitLayer limits = new LimitLayer(
+                title + " " + version, level, limits(), files.place(files.has(LIMITS_TABLE) ? LIMITS_TABLE : LIMITS));
+        return new Pack(files, name, title, version, level, tailors, madeFor, by, limits, settled());
+    }
+
+    /** A file as a group of keys; empty where the pack does not have it, or it cannot be taken apart. */
+    private Optional<Form> form(String file) {
+        if (!files.has(file)) {
+            return Optional.empty();
+        }
+        try {
+            String place = files.place(file);
+            return Optional.of(Form.of(place, "", NodeReader.read(place, files.text(file), mistakes), mistakes));
+        } catch (Mistakes e) {
+            mistakes.addAll(e.all());
+            return Optional.empty();
+        }
+    }
+
+    private Map<String, Setting> limits() {
+        if (files.has(LIMITS) && files.has(LIMITS_TABLE)) {
+            mistakes.add(new Mistake(
+                    files.place(LIMITS_TABLE), 0, 0, "", "there is a " + LIMITS + " too", "one of the two", ""));
+        }
+        Map<String, Setting> settings = new LinkedHashMap<>();
+        form(LIMITS).ifPresent(form -> {
+            settings.putAll(LimitLayer.settings(form.form("limits")));
+            if (!form.has("limits")) {
+                form.text("limits");
+            }
+            form.close();
+        });
+        if (files.has(LIMITS_TABLE)) {
+            try {
+                String place = files.place(LIMITS_TABLE);
+                for (Form row : TableReader.read(place, files.text(LIMITS_TABLE), mistakes)) {
+                    row(row, settings);
+                }
+            } catch (Mistakes e) {
+                mistakes.addAll(e.all());
+            }
+        }
+        return settings;
+    }
+
+    private void row(Form row, Map<String, Setting> settings) {
+        String id = row.text("limit");
+        String source = row.text("source", "");
+        Source.Known known = row.word("known", Source.Known.class, Source.Known.READ_SECOND_HAND);
+        Setting setting = new Setting(
+                row.text("value"),
+                row.fields().line(),
+                0,
+                source.isEmpty() ? List.of() : List.of(new Source(source, known)));
+        row.text("note", "");
+        row.close();
+        if (settings.put(id, setting) != null) {
+            row.wrong("limit", "\"" + id + "\" stands here a second time", "each limit once", "");
+        }
+    }
+
+    private List<Pack.Settled> settled() {
+        List<Pack.Settled> settled = new ArrayList<>();
+        form("settled.yaml").ifPresent(form -> {
+            for (Form one : form.forms("settled")) {
+                settled.add(new Pack.Settled(
+                        one.text("item"),
+                        one.text("answer"),
+                        BookReader.sources(one),
+                        one.fields().line(),
+                        one.fields().column()));
+                one.close();
+            }
+            if (!form.has("settled")) {
+                form.text("settled");
+            }
+            form.close();
+        });
+        return settled;
+    }
+}

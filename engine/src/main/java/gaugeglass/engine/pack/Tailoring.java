@@ -1,0 +1,276 @@
+package gaugeglass.engine.pack;
+
+import gaugeglass.engine.book.Book;
+import gaugeglass.engine.book.LaidOn;
+import gaugeglass.engine.book.LimitLayer;
+import gaugeglass.engine.book.LimitLayer.Level;
+import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.observation.Answer;
+import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.observation.State;
+import gaugeglass.engine.text.Mistake;
+import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.text.Nearest;
+import gaugeglass.engine.text.Words;
+import gaugeglass.engine.vocabulary.Component;
+import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Vocabulary;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Packs laid over a rulebook, lowest level first: what the rulebook says then, and what that does to an inspection.
+ *
+ * <p>All is laid on or nothing: a pack that may not say what it says is refused whole.
+ */
+public final class Tailoring {
+    private static final Set<String> RESERVED = Set.of("standard", "gaugeglass", "none");
+
+    private final StoredBook stored;
+    private final List<Pack> packs;
+    private final List<Answer> settled;
+
+    private Tailoring(StoredBook stored, List<Pack> packs, List<Answer> settled) {
+        this.stored = stored;
+        this.packs = List.copyOf(packs);
+        this.settled = List.copyOf(settled);
+    }
+
+    /**
+     * Lays packs over a rulebook, whatever their order here.
+     *
+     * @throws Mistakes with everything that they may not say
+     */
+    public static Tailoring of(StoredBook standard, List<Pack> packs) {
+        List<Pack> ordered = new ArrayList<>(packs);
+        ordered.sort(Comparator.comparing(Pack::level));
+        List<Mistake> mistakes = new ArrayList<>();
+        names(standard.book(), ordered, mistakes);
+        if (!mistakes.isEmpty()) {
+            throw new Mistakes(mistakes);
+        }
+        Book book = standard.book();
+        try {
+            book = book.withLimits(LimitLayer.over(
+                    book.limits(), ordered.stream().map(Pack::limits).toList()));
+        } catch (Mistakes e) {
+            mistakes.addAll(e.all());
+        }
+        List<Answer> settled = new ArrayList<>();
+        for (Pack pack : ordered) {
+            lawful(pack, mistakes);
+            for (Pack.Settled one : pack.settled()) {
+                settled(standard.vocabulary(), pack, one, mistakes).ifPresent(answer -> {
+                    if (settled.stream().anyMatch(other -> other.item().equals(answer.item()))) {
+                        wrong(pack, one, one.item() + " is settled twice", "each once", "", mistakes);
+                    }
+                    settled.add(answer);
+                });
+            }
+        }
+        if (!mistakes.isEmpty()) {
+            throw new Mistakes(mistakes);
+        }
+        return new Tailoring(new StoredBook(standard.trade(), standard.vocabulary(), book), ordered, settled);
+    }
+
+    private static void names(Book book, List<Pack> packs, List<Mistake> mistakes) {
+        Map<String, Pack> byName = new HashMap<>();
+        for (Pack pack : packs) {
+            String place = pack.files().place(PackFiles.MANIFEST);
+            String own = slug(book.name());
+            if (pack.name().equals(own) || slug(pack.title()).equals(own) || RESERVED.contains(pack.name())) {
+                mistakes.add(new Mistake(
+                        place,
+                        0,
+                        0,
+                        "pack",
+                        "\"" + (pack.name().equals(own) ? pack.name() : pack.title())
+                                + "\" is the name of what comes with the program",
+                        "a name of the pack's own",
+                        ""));
+            }
+            Pack other = byName.putIfAbsent(pack.name(), pack);
+            if (other != null) {
+                mistakes.add(new Mistake(
+                        place,
+                        0,
+                        0,
+                        "pack",
+                        other.files().hash().equals(pack.files().hash())
+                                ? "the pack " + pack.name() + " is named twice"
+                                : "there are two packs called " + pack.name() + ", the other in "
+                                        + other.files().name(),
+                        "each pack once",
+                        ""));
+            }
+            if (!pack.tailors().equals(book.name())) {
+                mistakes.add(new Mistake(
+                        place,
+                        0,
+                        0,
+                        "tailors",
+                        "it is made for \"" + pack.tailors() + "\"",
+                        book.name(),
+                        Nearest.to(pack.tailors(), List.of(book.name())).orElse("")));
+            }
+        }
+    }
+
+    private static String slug(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    }
+
+    /** What only a law can do. */
+    private static void lawful(Pack pack, List<Mistake> mistakes) {
+        if (pack.level() != Level.JURISDICTION) {
+            return;
+        }
+        pack.limits().settings().forEach((id, setting) -> {
+            if (setting.sources().isEmpty()) {
+                mistakes.add(new Mistake(
+                        pack.limits().file(),
+                        setting.line(),
+                        setting.column(),
+                        "limits/" + id,
+                        "it does not say by what document the jurisdiction sets this",
+                        "sources: with a name, and how it is known",
+                        ""));
+            }
+        });
+    }
+
+    private static Optional<Answer> settled(
+            Vocabulary vocabulary, Pack pack, Pack.Settled one, List<Mistake> mistakes) {
+        List<String> known = vocabulary.items().stream()
+                .map(ItemType::id)
+                .filter(id -> id.startsWith(Pack.REQUIRED))
+                .toList();
+        Optional<ItemType> item = vocabulary.item(one.item());
+        if (pack.level() != Level.JURISDICTION) {
+            wrong(
+                    pack,
+                    one,
+                    "only a jurisdiction's pack settles what is required",
+                    "level: jurisdiction",
+                    "",
+                    mistakes);
+            return Optional.empty();
+        }
+        if (item.isEmpty() || !known.contains(one.item())) {
+            wrong(
+                    pack,
+                    one,
+                    item.isEmpty()
+                            ? "\"" + one.item() + "\" is no observation"
+                            : one.item() + " is seen at the equipment; no pack can answer it",
+                    "one of " + String.join(", ", known),
+                    Nearest.to(one.item(), known).orElse(""),
+                    mistakes);
+            return Optional.empty();
+        }
+        if (one.sources().isEmpty()) {
+            wrong(
+                    pack,
+                    one,
+                    "it does not say by what document",
+                    "sources: with a name, and how it is known",
+                    "",
+                    mistakes);
+        }
+        Component part = item.get().values().get(0);
+        for (Object constant : item.get().constants(part)) {
+            if (Words.of((Enum<?>) constant).equals(one.answer())) {
+                Record fact = item.get().make(List.of(), List.of(constant));
+                String by = one.sources().isEmpty()
+                        ? ""
+                        : ": " + one.sources().get(0).name();
+                String note = "settled by " + pack.title() + " " + pack.version() + by;
+                return Optional.of(new Answer(
+                        item.get(),
+                        List.of(),
+                        State.AS_FOUND,
+                        Optional.of(fact),
+                        "",
+                        note,
+                        List.of(),
+                        "",
+                        one.answer()));
+            }
+        }
+        wrong(
+                pack,
+                one,
+                "\"" + one.answer() + "\" is no answer to " + one.item(),
+                "one of " + String.join(", ", part.choices()),
+                Nearest.to(one.answer(), part.choices()).orElse(""),
+                mistakes);
+        return Optional.empty();
+    }
+
+    private static void wrong(
+            Pack pack, Pack.Settled one, String what, String expected, String nearest, List<Mistake> mistakes) {
+        mistakes.add(new Mistake(
+                pack.files().place("settled.yaml"), one.line(), one.column(), "settled", what, expected, nearest));
+    }
+
+    /** The rulebook as it is with the packs laid over it. */
+    public StoredBook stored() {
+        return stored;
+    }
+
+    /** The packs, lowest first. */
+    public List<Pack> packs() {
+        return packs;
+    }
+
+    /** How they are named in results, lowest first. */
+    public List<LaidOn> laidOn() {
+        return packs.stream().map(Pack::laidOn).toList();
+    }
+
+    /**
+     * What counts as observed with the packs laid over: a jurisdiction's answers about what is required stand in the place
+     * of whatever the inspection says of it, with a note that tells so. Doing it twice changes nothing more.
+     */
+    public Observations observed(Observations observations) {
+        if (settled.isEmpty()) {
+            return observations;
+        }
+        Observations.Builder builder = observations.toBuilder();
+        for (Answer answer : settled) {
+            String said = "";
+            for (State state : State.values()) {
+                Optional<Answer> own = observations.answer(answer.item(), List.of(), state);
+                if (own.isPresent()) {
+                    builder.without(own.get());
+                    said = own.get().fact().equals(answer.fact())
+                                    || own.get().typed().isEmpty()
+                            ? said
+                            : own.get().typed();
+                }
+            }
+            builder.put(said.isEmpty() ? answer : withNote(answer, answer.note() + "; the inspection says " + said));
+        }
+        return builder.build();
+    }
+
+    private static Answer withNote(Answer answer, String note) {
+        return new Answer(
+                answer.item(),
+                answer.keys(),
+                answer.state(),
+                answer.fact(),
+                answer.unread(),
+                note,
+                answer.photos(),
+                answer.at(),
+                answer.typed());
+    }
+}

@@ -1,0 +1,114 @@
+package gaugeglass.engine.reading;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import gaugeglass.engine.text.Mistake;
+import gaugeglass.engine.text.Mistakes;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Reads a table that a spreadsheet program saved as CSV: a first line of headings, then a line for each row.
+ *
+ * <p>Commas, semicolons and tabs between cells are told apart by the first line. A cell with nothing in it is as if the
+ * row did not have it; a row of such cells is passed over.
+ */
+public final class TableReader {
+    private TableReader() {}
+
+    /**
+     * Reads a table into one group of keys for each row; the keys are the headings.
+     *
+     * @param file the name to use in messages
+     * @param mistakes takes what is wrong with a row, so that reading can go on
+     * @throws Mistakes when the text is no table at all
+     */
+    public static List<Form> read(String file, String text, List<Mistake> mistakes) {
+        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        List<CsvRecord> records = new ArrayList<>();
+        try (CsvReader<CsvRecord> reader = CsvReader.builder()
+                .fieldSeparator(separator(plain))
+                .skipEmptyLines(true)
+                .ofCsvRecord(plain)) {
+            reader.forEach(records::add);
+        } catch (CsvParseException | java.io.IOException e) {
+            throw new Mistakes(List.of(new Mistake(
+                    file,
+                    records.isEmpty()
+                            ? 1
+                            : (int) records.get(records.size() - 1).getStartingLineNumber() + 1,
+                    0,
+                    "",
+                    "from here on this is no table",
+                    "CSV as a spreadsheet program saves it; a quotation mark that opens must close",
+                    "")));
+        }
+        if (records.isEmpty()) {
+            throw new Mistakes(List.of(new Mistake(file, 1, 0, "", "the table is empty", "a line of headings", "")));
+        }
+        List<String> headings = new ArrayList<>();
+        for (String heading : records.get(0).getFields()) {
+            String plainHeading = spaced(heading).toLowerCase(Locale.ROOT).replace(' ', '-');
+            if (!plainHeading.isEmpty() && headings.contains(plainHeading)) {
+                mistakes.add(new Mistake(
+                        file,
+                        1,
+                        0,
+                        letter(headings.size()),
+                        "two columns are called \"" + plainHeading + "\"",
+                        "",
+                        ""));
+            }
+            headings.add(plainHeading);
+        }
+        List<Form> rows = new ArrayList<>();
+        for (CsvRecord row : records.subList(1, records.size())) {
+            int line = (int) row.getStartingLineNumber();
+            Map<String, Node.Field> cells = new LinkedHashMap<>();
+            for (int i = 0; i < row.getFieldCount(); i++) {
+                String cell = spaced(row.getField(i));
+                if (cell.isEmpty()) {
+                    continue;
+                }
+                String heading = i < headings.size() ? headings.get(i) : "";
+                if (heading.isEmpty()) {
+                    mistakes.add(new Mistake(
+                            file, line, 0, letter(i), "\"" + cell + "\" stands in a column without a heading", "", ""));
+                } else {
+                    cells.put(heading, new Node.Field(heading, new Node.Scalar(cell, true, line, 0), line, 0));
+                }
+            }
+            if (!cells.isEmpty()) {
+                rows.add(Form.of(file, "", new Node.Fields(cells, line, 0), mistakes));
+            }
+        }
+        return rows;
+    }
+
+    private static char separator(String text) {
+        int end = text.indexOf('\n');
+        String first = end < 0 ? text : text.substring(0, end);
+        char found = ',';
+        for (char candidate : new char[] {';', '\t'}) {
+            if (first.indexOf(candidate) >= 0 && first.indexOf(',') < 0) {
+                found = candidate;
+            }
+        }
+        return found;
+    }
+
+    private static String letter(int column) {
+        return "column " + (char) ('A' + Math.min(column, 25));
+    }
+
+    /** A cell without the odd spaces that are pasted into it. */
+    private static String spaced(String cell) {
+        StringBuilder text = new StringBuilder(cell.length());
+        cell.chars().forEach(c -> text.append(NodeReader.isOddSpace(c) ? ' ' : (char) c));
+        return text.toString().strip();
+    }
+}
