@@ -82,6 +82,8 @@ final class FullLine {
                 return done();
             case "report":
                 return ReportCommand.run(ReportLine.report(said), shell);
+            case "sheet":
+                return SheetCommand.run(ReportLine.sheet(said), shell);
             case "decide":
                 return DecideCommand.run(ReportLine.decide(said), shell);
             case "schema":
@@ -417,7 +419,16 @@ final class FullLine {
 
         Map<String, CommandSpec> commands = new LinkedHashMap<>();
         for (CommandSpec command : List.of(
-                walk, assess, check, ReportLine.report(), ReportLine.decide(), reckon, rulebook, blank, schema)) {
+                walk,
+                assess,
+                check,
+                ReportLine.report(),
+                ReportLine.decide(),
+                ReportLine.sheet(),
+                reckon,
+                rulebook,
+                blank,
+                schema)) {
             commands.put(command.name(), command);
         }
         commands.forEach(top::addSubcommand);

@@ -4,15 +4,11 @@ import gaugeglass.cli.printed.PrintedReport;
 import gaugeglass.cli.visit.Judge;
 import gaugeglass.cli.visit.Judged;
 import gaugeglass.cli.visit.Sources;
-import gaugeglass.cli.walk.VisitFile;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.text.Mistake;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,7 +16,6 @@ import java.util.Optional;
 final class ReportCommand {
     private final ReportOptions options;
     private final Shell shell;
-    private int code = Code.JUDGED;
 
     private ReportCommand(ReportOptions options, Shell shell) {
         this.options = options;
@@ -51,17 +46,24 @@ final class ReportCommand {
         }
         Judged.Visit visit = (Judged.Visit) judged;
         PrintedReport report = new PrintedReport(rulebook, visit, options.reader(), options.size(), folder());
+        int fault = Code.JUDGED;
+        Written written = new Written(shell);
         if (options.out().equals("-")) {
             shell.printJson(report.html());
         } else {
-            write(Path.of(options.out()), report.html().getBytes(StandardCharsets.UTF_8));
+            written.put(Path.of(options.out()), report.html().getBytes(StandardCharsets.UTF_8));
         }
         if (options.pdf()) {
-            pdf(report);
+            try {
+                written.put(beside(options.out()), report.pdf());
+            } catch (IOException e) {
+                shell.sayFault(options.out(), e);
+                fault = Code.FAULT;
+            }
         }
-        options.csv().ifPresent(path -> write(path, report.workAsCsv().getBytes(StandardCharsets.UTF_8)));
-        options.json().ifPresent(path -> write(path, report.workAsJson().getBytes(StandardCharsets.UTF_8)));
-        return shell.flush() ? code : Code.FAULT;
+        options.csv().ifPresent(path -> written.put(path, report.workAsCsv().getBytes(StandardCharsets.UTF_8)));
+        options.json().ifPresent(path -> written.put(path, report.workAsJson().getBytes(StandardCharsets.UTF_8)));
+        return shell.flush() ? Math.max(fault, written.code()) : Code.FAULT;
     }
 
     private Optional<Path> folder() {
@@ -70,36 +72,8 @@ final class ReportCommand {
                 : Optional.ofNullable(Path.of(options.word()).toAbsolutePath().getParent());
     }
 
-    private void pdf(PrintedReport report) {
-        byte[] pdf;
-        try {
-            pdf = report.pdf();
-        } catch (IOException e) {
-            shell.sayFault(options.out(), e);
-            code = Code.FAULT;
-            return;
-        }
-        write(beside(options.out()), pdf);
-    }
-
     /** The PDF of a page. */
     static Path beside(String out) {
         return Path.of(out.substring(0, out.length() - ".html".length()) + ".pdf");
-    }
-
-    private void write(Path path, byte[] bytes) {
-        Path next = path.resolveSibling("." + path.getFileName() + ".next");
-        try {
-            Files.write(next, bytes);
-            try {
-                Files.move(next, path, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(next, path, StandardCopyOption.REPLACE_EXISTING);
-            }
-            shell.say("gaugeglass: wrote " + path);
-        } catch (IOException e) {
-            shell.say("gaugeglass: " + path + ": it could not be written: " + VisitFile.reason(e));
-            code = Code.FAULT;
-        }
     }
 }

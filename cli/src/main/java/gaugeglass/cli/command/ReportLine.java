@@ -56,6 +56,64 @@ final class ReportLine {
         return decide;
     }
 
+    static CommandSpec sheet() {
+        CommandSpec sheet = FullLine.command("sheet", "Write a checklist as a page to fill in by hand, HTML and PDF.");
+        sheet.addPositional(PositionalParamSpec.builder()
+                .index("0..*")
+                .arity("0..*")
+                .paramLabel("FILE")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description(
+                        "An inspection file whose answers are filled in, or - for standard input; without it the sheet is"
+                                + " blank.")
+                .build());
+        sheet.addOption(valued("--checklist", "ID", "Which checklist; without it the inspection's own."));
+        sheet.addOption(FullLine.pack());
+        sheet.addOption(valued(
+                "--out", "PATH", "The HTML file; - for standard output. Else named after FILE or the checklist."));
+        sheet.addOption(valued("--paper", "SIZE", "letter (the default) or a4."));
+        sheet.addOption(FullLine.flag("--pdf", "Put a PDF of the same pages beside the HTML file."));
+        return sheet;
+    }
+
+    static SheetOptions sheet(ParseResult said) throws Wrong {
+        List<String> words = FullLine.words(said);
+        if (words.size() > 1 || words.contains("")) {
+            throw new Wrong(
+                    "a sheet is of one inspection or of none; expected one file, - for standard input, or nothing");
+        }
+        Optional<String> word = words.stream().findFirst();
+        boolean phone = said.matchedOptionValue("--phone", false);
+        boolean pdf = said.matchedOptionValue("--pdf", false);
+        String out = FullLine.value(said, "--out");
+        if (phone && word.isPresent()) {
+            throw new Wrong("--phone begins with nothing answered; open a file that it saved on the phone itself");
+        }
+        if (phone && (pdf || said.hasMatchedOption("--paper"))) {
+            throw new Wrong("--phone is for a screen; --pdf and --paper go with the printable page");
+        }
+        if (word.isPresent() && word.get().equals("-") && out.isEmpty()) {
+            throw new Wrong("--out is missing: an inspection from standard input has no name to go by");
+        }
+        if (!out.isEmpty() && !out.equals("-") && !out.endsWith(".html")) {
+            throw new Wrong("--out: \"" + out + "\" does not end in .html; with --pdf the PDF is put beside the page");
+        }
+        if (out.equals("-") && pdf) {
+            throw new Wrong("--pdf is put beside the page; expected --out with the name of a file");
+        }
+        return new SheetOptions(
+                word,
+                FullLine.value(said, "--checklist"),
+                phone,
+                out,
+                said.hasMatchedOption("--paper")
+                        ? FullLine.constant("--paper", PaperSize.values(), FullLine.value(said, "--paper"))
+                        : PaperSize.LETTER,
+                pdf,
+                FullLine.packs(said));
+    }
+
     private static PositionalParamSpec one(String description) {
         return PositionalParamSpec.builder()
                 .index("0")
@@ -109,10 +167,14 @@ final class ReportLine {
                 FullLine.packs(said));
     }
 
-    private static String out(String word, Reader reader) {
+    /** The name of a file without its ending. */
+    static String stem(String word) {
         int dot = word.lastIndexOf('.');
-        String stem = dot > Math.max(word.lastIndexOf('/'), word.lastIndexOf('\\')) + 1 ? word.substring(0, dot) : word;
-        return stem + (reader == Reader.OWNER ? ".owner.html" : ".file.html");
+        return dot > Math.max(word.lastIndexOf('/'), word.lastIndexOf('\\')) + 1 ? word.substring(0, dot) : word;
+    }
+
+    private static String out(String word, Reader reader) {
+        return stem(word) + (reader == Reader.OWNER ? ".owner.html" : ".file.html");
     }
 
     private static Optional<Path> path(ParseResult said, String option, String ending) throws Wrong {

@@ -42,11 +42,16 @@ public final class PrintedReport {
     }
 
     static String rendered(View view) {
+        return rendered("report.jte", view);
+    }
+
+    /** A page as one of the templates lays it out. */
+    static String rendered(String template, Object view) {
         TemplateEngine engine = TemplateEngine.createPrecompiled(
                 null, ContentType.Html, PrintedReport.class.getClassLoader(), PrintedReport.class.getPackageName());
         engine.setTrimControlStructures(true);
         StringOutput out = new StringOutput();
-        engine.render("report.jte", view, out);
+        engine.render(template, view, out);
         return harmless(out.toString());
     }
 

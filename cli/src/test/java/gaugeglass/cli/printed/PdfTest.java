@@ -23,10 +23,10 @@ class PdfTest {
             + "visit: {date: 2026-09-14, by: A. Technician}\nboilers:\n  - id: B1\n    level: {line: in-glass, proven: 4 in}\n";
 
     /** One line of a page with whether it is a heading. */
-    private record Line(String text, float y, boolean isHeading) {}
+    record Line(String text, float y, boolean isHeading) {}
 
     /** The lines of a page from top to bottom; fails where a letter stands outside of the sheet's margins. */
-    private static List<Line> lines(PDDocument pdf, int page) throws IOException {
+    static List<Line> lines(PDDocument pdf, int page) throws IOException {
         List<Line> lines = new ArrayList<>();
         PDRectangle sheet = pdf.getPage(page).getMediaBox();
         PDFTextStripper stripper = new PDFTextStripper() {
@@ -49,7 +49,7 @@ class PdfTest {
         return lines;
     }
 
-    private static void sound(byte[] bytes, PDRectangle size) throws IOException {
+    static void sound(byte[] bytes, PDRectangle size) throws IOException {
         try (PDDocument pdf = Loader.loadPDF(bytes)) {
             int pages = pdf.getNumberOfPages();
             for (int i = 0; i < pages; i++) {
@@ -77,7 +77,7 @@ class PdfTest {
         return org.assertj.core.data.Offset.offset(1f);
     }
 
-    private static PDRectangle size(PaperSize size) {
+    static PDRectangle size(PaperSize size) {
         return size == PaperSize.LETTER ? PDRectangle.LETTER : PDRectangle.A4;
     }
 
