@@ -39,6 +39,7 @@ final class ChecklistLint {
             }
             reached = section.stage();
             member(checklist, section);
+            section.panels().forEach(panel -> together(checklist, section, panel));
             for (Question question : section.questions()) {
                 if (!places.add(question.gives() + "@" + section.member())) {
                     wrong(checklist, question, question.gives() + " is asked twice", "each observation once", "");
@@ -46,6 +47,29 @@ final class ChecklistLint {
                 place(checklist, section, question);
                 conditions(checklist, section, question, asked);
                 asked.put(question.gives(), question);
+            }
+        }
+    }
+
+    /** What is put on one screen is asked one after the other. */
+    private void together(Checklist checklist, Section section, Panel panel) {
+        int first = -1;
+        int last = -1;
+        List<Question> asked = section.questions();
+        for (int i = 0; i < asked.size(); i++) {
+            if (panel.parts().contains(asked.get(i))) {
+                first = first < 0 ? i : first;
+                last = i;
+            }
+        }
+        for (Question between : asked.subList(first, last)) {
+            if (!panel.parts().contains(between)) {
+                wrong(
+                        checklist,
+                        section.id(),
+                        "\"" + between.id() + "\" stands between the parts of panel " + panel.id(),
+                        "the parts of a panel one after another; make it a part, or put it before or behind them",
+                        "");
             }
         }
     }

@@ -1,10 +1,12 @@
 package gaugeglass.checklists;
 
+import gaugeglass.engine.quantity.Dimension;
 import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.text.Nearest;
+import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Stage;
@@ -24,13 +26,15 @@ import java.util.Optional;
 /**
  * Every checklist there is, with the questions and sections it is composed of.
  *
- * <p>Three sorts of file compose them: {@code *.questions.yaml}, {@code *.sections.yaml} and {@code *.checklists.yaml}.
+ * <p>Four sorts of file compose them: {@code *.questions.yaml}, {@code *.panels.yaml}, {@code *.sections.yaml} and {@code
+ * *.checklists.yaml}.
  */
 public final class Checklists {
     /** Where the checklists that come with the program are listed on the class path. */
     private static final String LISTED = "gaugeglass/checklists/files.txt";
 
     private final Map<String, Question> questions = new LinkedHashMap<>();
+    private final Map<String, Panel> panels = new LinkedHashMap<>();
     private final Map<String, Section> sections = new LinkedHashMap<>();
     private final Map<String, Checklist> checklists = new LinkedHashMap<>();
     private final Vocabulary vocabulary;
@@ -70,6 +74,7 @@ public final class Checklists {
     public static Checklists read(Vocabulary vocabulary, Map<String, String> texts) {
         Checklists all = new Checklists(vocabulary);
         all.files(texts, ".questions.yaml", "questions", all::question);
+        all.files(texts, ".panels.yaml", "panels", all::panel);
         all.files(texts, ".sections.yaml", "sections", all::section);
         all.files(texts, ".checklists.yaml", "checklists", all::checklist);
         if (all.mistakes.isEmpty()) {
@@ -142,6 +147,11 @@ public final class Checklists {
                 events.put(letter, keys.text(letter));
             });
         }
+        Question.Take take = form.word("take", Question.Take.class, Question.Take.TYPED);
+        Optional<Dimension> readings = form.has("readings")
+                ? Optional.of(form.word("readings", Dimension.class, Dimension.LENGTH))
+                : Optional.empty();
+        item.ifPresent(known -> taken(form, known, take, events, readings));
         List<AskWhen> askWhen = new ArrayList<>();
         if (form.has("ask-when")) {
             Form when = form.form("ask-when");
@@ -157,8 +167,9 @@ public final class Checklists {
                 ask,
                 form.text("look", item.map(ItemType::look).orElse("")),
                 choices,
-                form.word("take", Question.Take.class, Question.Take.TYPED),
+                take,
                 events,
+                readings,
                 form.text("caution", ""),
                 askWhen,
                 form.file(),
@@ -167,6 +178,108 @@ public final class Checklists {
         if (questions.put(id, question) != null) {
             form.wrong("id", "two questions are called \"" + id + "\"", "an id of its own", "");
         }
+    }
+
+    /** Whether an answer can be taken in the way that the question says. */
+    private static void taken(
+            Form form, ItemType item, Question.Take take, Map<String, String> events, Optional<Dimension> readings) {
+        if ((take == Question.Take.EVENTS) == events.isEmpty()) {
+            form.wrong(
+                    "take",
+                    take == Question.Take.EVENTS ? "it takes events and names none" : "it names events and takes none",
+                    "take: events with events:",
+                    "");
+        }
+        if (take == Question.Take.EVENTS) {
+            List<String> known = words(item);
+            for (String order : orders(List.copyOf(events.values()))) {
+                if (!known.contains(order)) {
+                    form.wrong(
+                            "events",
+                            "\"" + order + "\" may be heard and is no choice of " + item.id(),
+                            "events whose every order is one of " + String.join(", ", known),
+                            Nearest.to(order, known).orElse(""));
+                }
+            }
+        }
+        boolean measured = item.values().size() == 1 && item.values().get(0).form() == Component.Form.QUANTITY;
+        if (take == Question.Take.READINGS && !measured && readings.isEmpty()) {
+            form.wrong(
+                    "take",
+                    item.id() + " is no quantity, and it is not said what is read",
+                    "readings: with what is read, such as length",
+                    "");
+        }
+        if (readings.isPresent() && take != Question.Take.READINGS) {
+            form.wrong("readings", "it says what is read and takes no readings", "take: readings", "");
+        }
+    }
+
+    /** Every word that events heard in some order may make. */
+    private static List<String> orders(List<String> events) {
+        List<String> words = new ArrayList<>(List.of(Question.NOTHING_HEARD));
+        for (String first : events) {
+            words.add(Question.heard(List.of(first)));
+            for (String second : events) {
+                if (!second.equals(first)) {
+                    words.add(Question.heard(List.of(first, second)));
+                }
+            }
+        }
+        return words;
+    }
+
+    private void panel(Form form) {
+        String id = form.text("id");
+        Panel panel = new Panel(
+                id,
+                form.text("title"),
+                form.text("look", ""),
+                named(form, "parts", questions, "question"),
+                form.file(),
+                form.fields().line());
+        form.close();
+        if (panel.parts().size() < 2 || panel.parts().size() > Panel.MOST_PARTS) {
+            form.wrong(
+                    "parts",
+                    panel.parts().size() + " parts make no panel",
+                    "2 to " + Panel.MOST_PARTS + " questions",
+                    "");
+        }
+        long unusual = panel.parts().stream()
+                .filter(part -> part.take() != Question.Take.TYPED)
+                .count();
+        if (unusual > 1) {
+            form.wrong("parts", "the order \"go\" would mean several parts", "one part that is not simply typed", "");
+        }
+        for (Question part : panel.parts()) {
+            if (part.item().stream()
+                    .flatMap(item -> item.values().stream())
+                    .anyMatch(value -> value.form() == Component.Form.TEXT)) {
+                form.wrong(
+                        "parts",
+                        "\"" + part.id() + "\" is answered in free words, which do not fit into a line with others",
+                        "a question with choices, a quantity, a number or a date",
+                        "");
+            }
+            panels.values().stream()
+                    .filter(other -> other.parts().contains(part))
+                    .forEach(other -> form.wrong(
+                            "parts",
+                            "\"" + part.id() + "\" stands on panel " + other.id() + " already",
+                            "each question on one panel",
+                            ""));
+        }
+        if (panels.put(id, panel) != null) {
+            form.wrong("id", "two panels are called \"" + id + "\"", "an id of its own", "");
+        }
+    }
+
+    /** The panels of which a section asks two parts or more. */
+    private List<Panel> panels(List<Question> asked) {
+        return panels.values().stream()
+                .filter(panel -> panel.parts().stream().filter(asked::contains).count() > 1)
+                .toList();
     }
 
     /** The words that an item's choices take, all parts together. */
@@ -195,6 +308,7 @@ public final class Checklists {
                     "a counted or fixed kind",
                     Nearest.to(each, known).orElse(""));
         }
+        List<Question> asked = named(form, "questions", questions, "question");
         Section section = new Section(
                 id,
                 form.text("title"),
@@ -202,7 +316,8 @@ public final class Checklists {
                 each,
                 form.text("member", ""),
                 form.text("intro", ""),
-                named(form, "questions", questions, "question"));
+                asked,
+                panels(asked));
         form.close();
         if (sections.put(id, section) != null) {
             form.wrong("id", "two sections are called \"" + id + "\"", "an id of its own", "");
@@ -246,6 +361,11 @@ public final class Checklists {
 
     public Optional<Checklist> checklist(String id) {
         return Optional.ofNullable(checklists.get(id));
+    }
+
+    /** Every panel of the files, used by a checklist or not. */
+    public Collection<Panel> panels() {
+        return Collections.unmodifiableCollection(panels.values());
     }
 
     /** Every question of the files, used by a checklist or not. */

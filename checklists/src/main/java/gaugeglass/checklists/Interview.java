@@ -10,9 +10,11 @@ import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A checklist over what has been observed so far: which questions are open, answered, or closed by an earlier answer.
@@ -182,6 +184,37 @@ public final class Interview {
     /** The first question to ask. */
     public Optional<Step> next() {
         return steps.stream().filter(step -> step.status() == Status.OPEN).findFirst();
+    }
+
+    /** Where the question with these keys stands; CLOSED where this checklist does not ask it. */
+    public Status status(String gives, List<Object> keys) {
+        return statuses.getOrDefault(new Place(gives, keys), Status.CLOSED);
+    }
+
+    /**
+     * What is put on one screen with an open question: the parts of its panel about the same thing that are open, or that
+     * hang on such a part, in the order of the section; the question alone where it is on no panel.
+     */
+    public List<Step> together(Step open) {
+        Optional<Panel> panel = open.section().panel(open.question());
+        if (panel.isEmpty()) {
+            return List.of(open);
+        }
+        List<Step> together = new ArrayList<>();
+        Set<String> given = new HashSet<>();
+        for (Step step : steps) {
+            if (step.section() == open.section()
+                    && step.keys().equals(open.keys())
+                    && panel.get().parts().contains(step.question())) {
+                boolean hangs = step.status() == Status.WAITING
+                        && step.question().askWhen().stream().anyMatch(when -> given.contains(when.item()));
+                if (step.status() == Status.OPEN || hangs) {
+                    given.add(step.question().gives());
+                    together.add(step);
+                }
+            }
+        }
+        return together;
     }
 
     /** The answers to questions that an earlier answer closes, or that stand under one. They are listed, never judged. */

@@ -1,5 +1,6 @@
 package gaugeglass.checklists;
 
+import gaugeglass.engine.quantity.Dimension;
 import gaugeglass.engine.vocabulary.ItemType;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param choices what each choice word means, by word; may be empty
  * @param take how the answer is taken where it is not simply typed
  * @param events for {@link Take#EVENTS}, the word of an event by the key that marks it; empty otherwise
+ * @param readings for {@link Take#READINGS}, what is read against time where that is not the answer itself
  * @param caution the id of a caution shown at this step; empty where there is none
  * @param askWhen all of these must hold, else it is not asked
  * @param file the file it stands in
@@ -32,6 +34,7 @@ public record Question(
         Map<String, String> choices,
         Take take,
         Map<String, String> events,
+        Optional<Dimension> readings,
         String caution,
         List<AskWhen> askWhen,
         String file,
@@ -43,7 +46,7 @@ public record Question(
         TYPED,
         /** By keys pressed as things are heard, in order; the order makes the answer's word. */
         EVENTS,
-        /** By readings typed one after another against time; the last one is the answer. */
+        /** By readings typed one after another against time; the last one is the answer, or goes with it. */
         READINGS
     }
 
@@ -51,6 +54,16 @@ public record Question(
         events = Collections.unmodifiableMap(new LinkedHashMap<>(events));
         choices = Collections.unmodifiableMap(new LinkedHashMap<>(choices));
         askWhen = List.copyOf(askWhen);
+    }
+
+    /** The answer's word where nothing was heard. */
+    static final String NOTHING_HEARD = "nothing";
+
+    /** The answer's word for events, in the order in which each was heard first. */
+    public static String heard(List<String> events) {
+        return events.isEmpty()
+                ? NOTHING_HEARD
+                : events.size() == 1 ? events.get(0) + "-only" : String.join("-then-", events);
     }
 
     /** Whether it asks how many of a kind are fitted. */

@@ -2,6 +2,7 @@ package gaugeglass.checklists;
 
 import gaugeglass.engine.vocabulary.Stage;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Questions that are asked together.
@@ -13,10 +14,24 @@ import java.util.List;
  * @param member for a fixed set within that kind, the one member the questions are about; empty otherwise
  * @param intro what to know before it begins; may be empty
  * @param questions in order
+ * @param panels those of which at least two parts are asked here
  */
 public record Section(
-        String id, String title, Stage stage, String each, String member, String intro, List<Question> questions) {
+        String id,
+        String title,
+        Stage stage,
+        String each,
+        String member,
+        String intro,
+        List<Question> questions,
+        List<Panel> panels) {
     public Section {
         questions = List.copyOf(questions);
+        panels = List.copyOf(panels);
+    }
+
+    /** The panel that a question of this section is put on; empty where it has a screen to itself. */
+    public Optional<Panel> panel(Question question) {
+        return panels.stream().filter(panel -> panel.parts().contains(question)).findFirst();
     }
 }

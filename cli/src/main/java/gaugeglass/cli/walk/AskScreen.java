@@ -9,12 +9,20 @@ import gaugeglass.engine.book.Caution;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What a question and a finding look like. */
 final class AskScreen {
+    /** How many rows a screen has for what is asked; the prompt and what was said last stand on the others. */
+    static final int ROOM = 21;
+
     private static final int BAR = 20;
+    private static final int COLUMNS = 74;
+
+    /** Keeps a number and its word on one line. */
+    private static final String NO_BREAK = "\u00a0";
 
     private final Talk talk;
     private final Book book;
@@ -32,8 +40,52 @@ final class AskScreen {
         talk.say("");
     }
 
+    void caution(Caution caution) {
+        talk.say("! " + caution.title() + ". " + caution.text());
+    }
+
+    /** About how many rows a text takes on the usual screen. */
+    static int rows(String text) {
+        return (text.length() + COLUMNS - 1) / COLUMNS;
+    }
+
+    /** One part of a panel, as short as it can be told. */
+    void numbered(int number, Question question, boolean look, String hangsOn) {
+        talk.say(" " + number + NO_BREAK + question.ask() + (hangsOn.isEmpty() ? "" : " (only where " + hangsOn + ")"));
+        if (look && !question.look().isEmpty()) {
+            talk.say("     Look: " + question.look());
+        }
+        if (question.item().isEmpty()) {
+            talk.say("     how many, 0 where there are none");
+            return;
+        }
+        List<String> parts = new ArrayList<>();
+        for (Component part : question.item().get().values()) {
+            parts.add(brief(part));
+        }
+        talk.say("     " + String.join(", then ", parts));
+    }
+
+    private static String brief(Component part) {
+        return switch (part.form()) {
+            case CHOICE -> {
+                List<String> choices = new ArrayList<>();
+                for (int i = 0; i < part.choices().size(); i++) {
+                    choices.add((i + 1) + NO_BREAK + part.choices().get(i).replace('-', NO_BREAK.charAt(0)));
+                }
+                yield String.join(NO_BREAK + " ", choices);
+            }
+            case QUANTITY ->
+                "in " + part.unit().symbol() + " or another unit, " + part.from() + " to " + part.to() + " "
+                        + part.unit().symbol();
+            case COUNT -> "a whole number, " + part.from() + " to " + part.to();
+            case DATE -> "a date, as 2015-08-31, 2015-08 or 2015";
+            case TEXT -> "in words";
+        };
+    }
+
     void question(Question question, Optional<Caution> caution) {
-        caution.ifPresent(one -> talk.say("! " + one.title() + ". " + one.text()));
+        caution.ifPresent(this::caution);
         talk.say(question.ask());
         if (!question.look().isEmpty()) {
             talk.say("   Look: " + question.look());
@@ -100,6 +152,17 @@ final class AskScreen {
         talk.say(" - " + Urgencies.heading(finding.urgency()) + ": " + title
                 + (finding.isStanding() ? "" : "  [put right]")
                 + (finding.dispute().isEmpty() ? "" : "  [disputed]"));
+    }
+
+    void panelHelp() {
+        talk.say("Each part has its own answer. Type them in the order shown, with spaces: 1 2 1 1, or 2 3 in 1.");
+        talk.say("   -: leaves a part open; it is asked again. A part that hangs on another takes no answer where it");
+        talk.say("   does not apply. With commas or semicolons between, answers may be of several words.");
+        talk.say("   2=1: answers part 2; 2=1; 3=open several");
+        talk.say("   u2 why: cannot tell part 2; u in the line asks for the reason afterwards");
+        talk.say("   n2 words: a note to part 2; p2 name: a picture; ?2: part 2 with how to look");
+        talk.say("   b: back; s: leave what is open for later; l: put right or tested again");
+        talk.say("   d: dispute a finding; f: findings so far; q: leave. Every answer is on disk.");
     }
 
     void help() {

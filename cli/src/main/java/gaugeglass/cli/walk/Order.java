@@ -30,6 +30,10 @@ record Order(Verb verb, String words) {
             this.letter = letter;
             this.word = word;
         }
+
+        char letter() {
+            return letter;
+        }
     }
 
     /**

@@ -2,7 +2,9 @@ package gaugeglass.cli.walk;
 
 import gaugeglass.checklists.Question;
 import gaugeglass.engine.observation.AnswerText;
+import gaugeglass.engine.quantity.Dimension;
 import gaugeglass.engine.quantity.Quantity;
+import gaugeglass.engine.quantity.QuantityFormatException;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
@@ -41,6 +43,22 @@ final class Taking {
                 && typed.toLowerCase(Locale.ROOT).equals("go")) {
             return readings();
         }
+        try {
+            Tokens tokens = new Tokens(typed, visit);
+            Taken whole = tokens.take(item);
+            if (tokens.isAtEnd()) {
+                return Optional.of(whole);
+            }
+        } catch (Tokens.Unfit e) {
+            if (item.values().size() == 1) {
+                talk.say("Not understood: " + e.getMessage());
+                return Optional.empty();
+            }
+        }
+        return partByPart(typed);
+    }
+
+    private Optional<Taken> partByPart(String typed) {
         List<Object> values = new ArrayList<>();
         List<String> texts = new ArrayList<>();
         List<String> echoes = new ArrayList<>();
@@ -52,7 +70,7 @@ final class Taking {
                 text = talk.line(Words.hyphened(part.name()).replace('-', ' ') + " > ")
                         .strip();
             }
-            AnswerText.Typed read = AnswerText.read(item, part, chosen(part, text), visit);
+            AnswerText.Typed read = AnswerText.read(item, part, Tokens.chosen(part, text), visit);
             if (read.value().isEmpty()) {
                 read.mistake().ifPresent(this::explain);
                 return Optional.empty();
@@ -60,7 +78,7 @@ final class Taking {
             Object value = read.value().get();
             values.add(value);
             texts.add(value instanceof Enum<?> choice ? Words.of(choice) : text);
-            echoes.add(echo(part, value));
+            echoes.add(Tokens.echo(part, value));
             if (!read.remark().isEmpty()) {
                 remarks.add(read.remark());
             }
@@ -69,39 +87,8 @@ final class Taking {
                 new Taken(values, String.join(" | ", texts), String.join(", ", echoes), String.join("; ", remarks)));
     }
 
-    /** A choice may be typed as its number. */
-    private static String chosen(Component part, String text) {
-        if (part.form() != Component.Form.CHOICE) {
-            return text;
-        }
-        try {
-            int number = Integer.parseInt(text);
-            return number >= 1 && number <= part.choices().size()
-                    ? part.choices().get(number - 1)
-                    : text;
-        } catch (NumberFormatException e) {
-            return text;
-        }
-    }
-
     private void explain(Mistake mistake) {
-        StringBuilder words = new StringBuilder("Not understood: ").append(mistake.what());
-        if (!mistake.expected().isEmpty()) {
-            words.append(". Expected ").append(mistake.expected());
-        }
-        if (!mistake.nearest().isEmpty()) {
-            words.append(". Did you mean ").append(mistake.nearest()).append("?");
-        }
-        talk.say(words.toString());
-    }
-
-    /** A quantity is shown as typed and in its usual unit, so that a wrong unit is noticed. */
-    private static String echo(Component part, Object value) {
-        if (value instanceof Quantity quantity && quantity.unit() != part.unit()) {
-            return quantity + " = " + quantity.in(part.unit(), 4).toPlainString() + " "
-                    + part.unit().symbol();
-        }
-        return Words.spoken(value);
+        talk.say("Not understood: " + Tokens.said(mistake));
     }
 
     private Optional<Taken> events() {
@@ -129,37 +116,64 @@ final class Taking {
             talk.say("   " + times.get(times.size() - 1));
             heard.add(word);
         }
-        String order = heard.isEmpty()
-                ? "nothing"
-                : heard.size() == 1 ? heard.iterator().next() + "-only" : String.join("-then-", heard);
-        Optional<Taken> taken = take(order);
+        Optional<Taken> taken = take(Question.heard(List.copyOf(heard)));
         return taken.map(one -> new Taken(
                 one.values(), one.typed(), one.echo(), times.isEmpty() ? "" : "heard " + String.join(", ", times)));
     }
 
+    /** Readings against time. Where they are not the answer itself, they go with it and the answer is asked for. */
     private Optional<Taken> readings() {
-        talk.say("Type each reading and Enter; an empty line ends it. The last reading is the answer.");
+        Optional<Dimension> other = question.readings();
+        talk.say("Type each reading and Enter; an empty line ends it. "
+                + (other.isPresent() ? "They are kept, with their times." : "The last reading is the answer."));
         List<String> times = new ArrayList<>();
         String lastReading = "";
         long first = -1;
         while (true) {
             String text = talk.line("reading > ").strip();
+            long now = talk.millis();
             if (text.isEmpty()) {
                 break;
             }
-            AnswerText.Typed read = AnswerText.read(item, item.values().get(0), text, visit);
-            if (read.value().isEmpty()) {
-                read.mistake().ifPresent(this::explain);
+            Optional<String> wrong = unread(text);
+            if (wrong.isPresent()) {
+                talk.say("Not understood: " + wrong.get());
                 continue;
             }
-            long now = talk.millis();
             first = first < 0 ? now : first;
             times.add(text + " at " + (now - first) / 1000 + " s");
+            talk.say("   " + times.get(times.size() - 1));
             lastReading = text;
         }
         if (lastReading.isEmpty()) {
             return Optional.empty();
         }
-        return take(lastReading).map(one -> new Taken(one.values(), one.typed(), one.echo(), String.join(", ", times)));
+        String read = "read " + String.join(", ", times);
+        while (true) {
+            if (other.isPresent()) {
+                talk.say(question.ask());
+                screen.part(item.values().get(0));
+            }
+            Optional<Taken> taken =
+                    take(other.isPresent() ? talk.line("and so > ").strip() : lastReading);
+            if (taken.isPresent() || other.isEmpty()) {
+                return taken.map(one -> new Taken(one.values(), one.typed(), one.echo(), read));
+            }
+        }
+    }
+
+    /** What is wrong with a reading; empty where it is understood. */
+    private Optional<String> unread(String text) {
+        if (question.readings().isEmpty()) {
+            return AnswerText.read(item, item.values().get(0), text, visit)
+                    .mistake()
+                    .map(Tokens::said);
+        }
+        try {
+            Quantity.parse(text, question.readings().get());
+            return Optional.empty();
+        } catch (QuantityFormatException e) {
+            return Optional.of(e.typed() + ": " + e.problem() + ". Expected " + e.expected());
+        }
     }
 }

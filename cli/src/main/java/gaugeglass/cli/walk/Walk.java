@@ -29,6 +29,7 @@ import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Stage;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -75,9 +76,8 @@ final class Walk {
     /** Questions passed over in this walk; they come again at the end of their stage. */
     private final Set<String> skipped = new HashSet<>();
 
-    private final Deque<Place> trail = new ArrayDeque<>();
-
-    private record Place(Section section, Question question, List<Object> keys) {}
+    /** The screens that were answered, the latest first. */
+    private final Deque<List<Place>> trail = new ArrayDeque<>();
 
     /** Thrown by a person who wants to leave. */
     private static final class Leave extends RuntimeException {
@@ -130,10 +130,7 @@ final class Walk {
                         && assessment.testFiring().permit() != Permit.NOTHING_FOUND_AGAINST) {
                     barrier();
                 } else {
-                    ask(new Place(
-                            next.get().section(),
-                            next.get().question(),
-                            next.get().keys()));
+                    screen(together(next.get()));
                 }
             }
         } catch (Leave | Talk.Ended e) {
@@ -141,11 +138,32 @@ final class Walk {
         }
     }
 
-    Inspection inspection() {
-        return inspection;
+    Talk talk() {
+        return talk;
     }
 
-    private Observations observations() {
+    AskScreen screen() {
+        return screen;
+    }
+
+    Checklist checklist() {
+        return checklist;
+    }
+
+    LocalDate date() {
+        return inspection.date();
+    }
+
+    Status status(Place place) {
+        return interview.status(place.question().gives(), place.keys());
+    }
+
+    /** Notes a screen that was answered, so that it can be gone back to. */
+    void answered(List<Place> places) {
+        trail.push(places);
+    }
+
+    Observations observations() {
         return inspection.units().get(unit).observations();
     }
 
@@ -156,12 +174,25 @@ final class Walk {
 
     private Optional<Step> next() {
         return interview.steps().stream()
-                .filter(step -> step.status() == Status.OPEN && !skipped.contains(id(step.question(), step.keys())))
+                .filter(step -> step.status() == Status.OPEN
+                        && !skipped.contains(Place.of(step).id()))
                 .findFirst();
     }
 
-    private static String id(Question question, List<Object> keys) {
-        return question.gives() + " " + Subjects.of(keys);
+    /** What is put on one screen with an open question, without what was passed over. */
+    private List<Place> together(Step first) {
+        return interview.together(first).stream()
+                .map(Place::of)
+                .filter(place -> !skipped.contains(place.id()))
+                .toList();
+    }
+
+    private void screen(List<Place> places) {
+        if (places.size() == 1) {
+            ask(places.get(0));
+        } else {
+            new PanelAsk(this, places).ask();
+        }
     }
 
     private static Ref ref(Finding finding) {
@@ -175,6 +206,10 @@ final class Walk {
         while (true) {
             String typed = talk.line("> ").strip();
             if (typed.isEmpty()) {
+                if (isAnswered(place)) {
+                    answered(List.of(place));
+                    return;
+                }
                 talk.say("Nothing was typed. Type an answer, s to skip, or ? for help.");
                 continue;
             }
@@ -191,13 +226,33 @@ final class Walk {
             if (place.question().isCount()
                     ? count(place, typed, State.AS_FOUND)
                     : answer(place, typed, State.AS_FOUND)) {
-                trail.push(place);
+                trail.push(List.of(place));
                 return;
             }
         }
     }
 
     private void head(Place place) {
+        headLine(place);
+        screen.question(place.question(), caution(place.question()));
+        reason(List.of(place));
+        current(place).ifPresent(answer -> talk.say("   Answered: " + told(answer) + "  (Enter leaves it)"));
+        remembered(place).ifPresent(answer -> talk.say("   Last visit: " + told(answer) + "  (type = for the same)"));
+        screen.choices(place.question());
+    }
+
+    /** Why it is asked: the gravest thing that hangs on the answers. */
+    void reason(List<Place> places) {
+        List<Card> hanging =
+                why.cards(places.stream().map(place -> place.question().gives()).toList());
+        if (!hanging.isEmpty()) {
+            talk.say("   To find out whether: " + hanging.get(0).title()
+                    + (hanging.size() > 1 ? "; and " + (hanging.size() - 1) + " more." : "."));
+        }
+    }
+
+    /** The first line of a screen: the stage, how much of it is answered, the section and what it is about. */
+    void headLine(Place place) {
         Section section = place.section();
         int all = 0;
         int done = 0;
@@ -209,18 +264,9 @@ final class Walk {
         }
         String about = about(place.question(), place.keys());
         screen.head(section, about, done, all);
-        screen.question(place.question(), caution(place.question()));
-        List<Card> hanging = why.cards(place.question().gives());
-        if (!hanging.isEmpty()) {
-            talk.say("   To find out whether: " + hanging.get(0).title()
-                    + (hanging.size() > 1 ? "; and " + (hanging.size() - 1) + " more." : "."));
-        }
-        current(place).ifPresent(answer -> talk.say("   Answered: " + told(answer)));
-        remembered(place).ifPresent(answer -> talk.say("   Last visit: " + told(answer) + "  (type = for the same)"));
-        screen.choices(place.question());
     }
 
-    private String about(Question question, List<Object> keys) {
+    String about(Question question, List<Object> keys) {
         if (keys.isEmpty()) {
             return "";
         }
@@ -228,16 +274,16 @@ final class Walk {
         return kind.label() + " " + Subjects.of(keys).replace("/", ", ").replace('-', ' ');
     }
 
-    private Optional<Caution> caution(Question question) {
+    Optional<Caution> caution(Question question) {
         return Optional.ofNullable(rulebook.book().cautions().get(question.caution()));
     }
 
-    private Optional<Answer> current(Place place) {
+    Optional<Answer> current(Place place) {
         return place.question().item().flatMap(item -> observations().answer(item, place.keys(), State.AS_FOUND));
     }
 
     /** Identity and dates may be shown from last visit's file; never a reading or a test. */
-    private Optional<Answer> remembered(Place place) {
+    Optional<Answer> remembered(Place place) {
         return place.question()
                 .item()
                 .filter(ItemType::isCarried)
@@ -254,7 +300,7 @@ final class Walk {
                 .filter(answer -> answer.fact().isPresent());
     }
 
-    private String told(Answer answer) {
+    String told(Answer answer) {
         if (answer.fact().isEmpty()) {
             return "could not be read: " + answer.unread();
         }
@@ -263,6 +309,11 @@ final class Walk {
             words.add(Words.spoken(value));
         }
         return String.join(", ", words);
+    }
+
+    /** Whether a question has an answer, be it that it cannot be told. */
+    boolean isAnswered(Place place) {
+        return status(place) == Status.ANSWERED;
     }
 
     /** Takes an answer; false when it was not understood, which is said. */
@@ -292,53 +343,81 @@ final class Walk {
         return true;
     }
 
-    private String at() {
+    String at() {
         return clock.get();
     }
 
-    private boolean count(Place place, String typed, State state) {
+    boolean count(Place place, String typed, State state) {
         Kind kind = vocabulary.kind(place.question().kind()).orElseThrow();
-        int number;
-        try {
-            number = Integer.parseInt(typed);
-        } catch (NumberFormatException e) {
-            talk.say("\"" + typed + "\" is no whole number. Type how many, 0 to " + kind.most() + ".");
+        Optional<Integer> read = Count.read(typed, kind);
+        if (read.isEmpty()) {
+            talk.say(Count.wrong(typed, kind));
             return false;
         }
-        if (number < 0 || number > kind.most()) {
-            talk.say(number + " is not believed here. Type how many, 0 to " + kind.most() + ".");
-            return false;
-        }
+        int number = read.get();
         List<String> tags = observations().roster(kind.id()).tags(state);
         if (number < tags.size()) {
             talk.say(tags.size() + " are described already: " + String.join(", ", tags)
                     + ". What was described is not thrown away; correct it in the file.");
             return false;
         }
-        Set<String> used = new TreeSet<>(tags);
-        List<String> added = new ArrayList<>();
-        for (int i = tags.size() + 1; i <= number; i++) {
-            String suggested = kind.id() + "-" + i;
-            while (true) {
-                String tag = talk.line("Tag of number " + i + " (Enter for " + suggested + ") > ")
-                        .strip();
-                tag = tag.isEmpty() ? suggested : tag;
-                if (tag.contains("/") || tag.equals(Subjects.NOT_LISTED) || tag.length() > 40) {
-                    talk.say("A tag is a short name without a slash.");
-                } else if (!used.add(tag)) {
-                    talk.say("\"" + tag + "\" is the tag of another one.");
-                } else {
-                    added.add(tag);
-                    break;
-                }
-            }
-        }
+        List<String> added = number > tags.size() ? newTags(kind, tags, number) : List.of();
         store(Visit.counted(inspection, unit, kind, state, number, added));
         return true;
     }
 
+    /** The tags of those that are not described yet, all in one line. */
+    private List<String> newTags(Kind kind, List<String> tags, int number) {
+        List<String> suggested = new ArrayList<>();
+        for (int i = tags.size() + 1; i <= number; i++) {
+            suggested.add(kind.id() + "-" + i);
+        }
+        String which = suggested.size() == 1 ? "its tag" : "their " + suggested.size() + " tags, with commas between";
+        while (true) {
+            String typed = talk.line(
+                            kind.label() + ": " + which + " (Enter for " + String.join(", ", suggested) + ") > ")
+                    .strip();
+            List<String> chosen = new ArrayList<>(suggested);
+            if (!typed.isEmpty()) {
+                chosen.clear();
+                for (String tag : typed.split("[,;]")) {
+                    chosen.add(tag.strip());
+                }
+            }
+            Set<String> used = new TreeSet<>(tags);
+            Optional<String> wrong = chosen.stream()
+                    .filter(tag -> tag.isEmpty()
+                            || tag.contains("/")
+                            || tag.contains("\\")
+                            || tag.equals(Subjects.NOT_LISTED)
+                            || tag.length() > 40)
+                    .findFirst();
+            Optional<String> doubled =
+                    chosen.stream().filter(tag -> !used.add(tag)).findFirst();
+            if (wrong.isPresent()) {
+                talk.say("\"" + wrong.get() + "\" is no tag: a tag is a short name without a slash.");
+            } else if (doubled.isPresent()) {
+                talk.say("\"" + doubled.get() + "\" is the tag of another one.");
+            } else if (chosen.size() != suggested.size()) {
+                talk.say(chosen.size() + (chosen.size() == 1 ? " tag was" : " tags were") + " typed for "
+                        + suggested.size() + ".");
+            } else {
+                return chosen;
+            }
+        }
+    }
+
     private void keep(Answer answer) {
-        store(Visit.with(inspection, unit, answer));
+        keep(List.of(answer));
+    }
+
+    /** Puts answers on disk together. */
+    void keep(List<Answer> answers) {
+        Inspection changed = inspection;
+        for (Answer answer : answers) {
+            changed = Visit.with(changed, unit, answer);
+        }
+        store(changed);
     }
 
     /** Puts the new state on disk, then judges it and says what became certain. */
@@ -381,23 +460,21 @@ final class Walk {
     // ---- orders
 
     /** Does what was ordered; true when the question has been left. */
-    private boolean obey(Order order, Place place) {
+    boolean obey(Order order, Place place) {
         switch (order.verb()) {
             case BACK -> {
-                if (trail.isEmpty()) {
-                    talk.say("This is where this walk began.");
-                    return false;
-                }
-                ask(trail.pop());
-                return true;
+                return back();
             }
             case SKIP -> {
-                skipped.add(id(place.question(), place.keys()));
-                talk.say("   Passed over. It comes again, and counts as not answered until then.");
+                skip(List.of(place));
                 return true;
             }
             case CANNOT -> {
-                return cannot(place, order.words());
+                if (cannot(place, order.words())) {
+                    trail.push(List.of(place));
+                    return true;
+                }
+                return false;
             }
             case NOTE -> {
                 return note(place, order.words(), false);
@@ -426,7 +503,23 @@ final class Walk {
         throw new IllegalStateException("no such order: " + order);
     }
 
-    private boolean cannot(Place place, String words) {
+    /** Goes back to the screen before; false where there is none. */
+    boolean back() {
+        if (trail.isEmpty()) {
+            talk.say("This is where this walk began.");
+            return false;
+        }
+        screen(trail.pop());
+        return true;
+    }
+
+    void skip(List<Place> places) {
+        places.forEach(place -> skipped.add(place.id()));
+        talk.say("   Passed over. " + (places.size() == 1 ? "It comes" : "They come")
+                + " again, and until then there is no answer.");
+    }
+
+    boolean cannot(Place place, String words) {
         List<String> usual =
                 place.question().item().map(ItemType::unreadBecause).orElse(List.of());
         String reason = words;
@@ -453,15 +546,15 @@ final class Walk {
             ItemType item = place.question().item().orElseThrow();
             keep(new Answer(item, place.keys(), State.AS_FOUND, Optional.empty(), reason, "", List.of(), at(), ""));
         }
-        trail.push(place);
         return true;
     }
 
     /** A note or a picture's name goes with the answer that is there, or with the one before. */
-    private boolean note(Place place, String words, boolean photo) {
+    boolean note(Place place, String words, boolean photo) {
         Optional<Answer> there = current(place);
         if (there.isEmpty() && !trail.isEmpty()) {
-            there = current(trail.peek());
+            List<Place> before = trail.peek();
+            there = current(before.get(before.size() - 1));
         }
         if (there.isEmpty()) {
             talk.say("Answer first; a note goes with an answer.");
@@ -513,7 +606,7 @@ final class Walk {
     }
 
     /** Asks again what a finding rests on, after work was done or a test was repeated. */
-    private void asLeft() {
+    void asLeft() {
         Optional<Finding> finding = pick("Which one was put right or tested again?");
         if (finding.isEmpty()) {
             return;
@@ -524,7 +617,7 @@ final class Walk {
                 boolean own = step.keys().isEmpty()
                         || step.keys().get(0).equals(finding.get().subject());
                 if (step.question().gives().equals(id) && own && step.status() == Status.ANSWERED) {
-                    askAgain(new Place(step.section(), step.question(), step.keys()));
+                    askAgain(Place.of(step));
                 }
             }
         }
@@ -564,7 +657,7 @@ final class Walk {
         }
     }
 
-    private void dispute() {
+    void dispute() {
         Optional<Finding> finding = pick("Which one do you believe to be wrong?");
         if (finding.isEmpty()) {
             return;
@@ -581,7 +674,7 @@ final class Walk {
         talk.say("Recorded, and shown with the finding. It changes nothing of what the finding forbids.");
     }
 
-    private void findings() {
+    void findings() {
         gate("Attended test firing", assessment.testFiring());
         gate("Release to automatic operation", assessment.release());
         for (Finding finding : assessment.findings()) {
@@ -667,7 +760,7 @@ final class Walk {
             if (step.question().gives().equals(wanting.answer().item())
                     && Subjects.of(step.keys()).equals(wanting.answer().subject())
                     && step.status() != Status.CLOSED) {
-                return Optional.of(new Place(step.section(), step.question(), step.keys()));
+                return Optional.of(Place.of(step));
             }
         }
         return Optional.empty();

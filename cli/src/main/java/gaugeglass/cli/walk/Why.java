@@ -51,10 +51,12 @@ final class Why {
         }
     }
 
-    /** What hangs on an answer, the most urgent first; signs are left out. */
-    List<Card> cards(String item) {
+    /** What hangs on any of some answers, the most urgent first; signs are left out. */
+    List<Card> cards(List<String> items) {
         List<Card> cards = new ArrayList<>();
-        for (String id : cardsByItem.getOrDefault(item, Set.of())) {
+        Set<String> ids = new LinkedHashSet<>();
+        items.forEach(item -> ids.addAll(cardsByItem.getOrDefault(item, Set.of())));
+        for (String id : ids) {
             if (!book.card(id).sign()) {
                 cards.add(book.card(id));
             }

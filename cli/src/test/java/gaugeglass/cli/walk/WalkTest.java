@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gaugeglass.checklists.Checklist;
 import gaugeglass.checklists.Checklists;
-import gaugeglass.checklists.Interview;
-import gaugeglass.checklists.Interview.Step;
 import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Permit;
 import gaugeglass.engine.Assessment.Word;
@@ -17,15 +15,20 @@ import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Kind;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -34,6 +37,10 @@ class WalkTest {
     private static final Rulebook RULEBOOK = Rulebook.load(WalkTest.class.getClassLoader());
     private static final Checklist FULL = Checklists.standard(RULEBOOK.vocabulary())
             .checklist("one-pipe-start-up")
+            .orElseThrow();
+
+    private static final Checklist RE_VISIT = Checklists.standard(RULEBOOK.vocabulary())
+            .checklist("one-pipe-re-visit")
             .orElseThrow();
 
     @TempDir
@@ -48,52 +55,32 @@ class WalkTest {
         }
     }
 
-    /** What somebody types who gives the answers of a visit: the lines of each answer, question by question. */
-    private static List<List<String>> typing(Observations given) {
-        return typing(FULL, given);
+    private static Observations church() {
+        return example("well-kept-church.yaml").units().get(0).observations();
     }
 
-    private static List<List<String>> typing(Checklist checklist, Observations given) {
-        List<List<String>> answers = new ArrayList<>();
-        Observations so = Observations.of(given.vocabulary(), given.unit()).build();
-        Optional<Step> next = Interview.of(checklist, so).next();
-        while (next.isPresent()) {
-            Step step = next.get();
-            List<String> lines = new ArrayList<>();
-            Observations.Builder builder = so.toBuilder();
-            if (step.question().isCount()) {
-                String kind = step.question().kind();
-                List<String> tags = given.roster(kind).tags(State.AS_FOUND);
-                lines.add(String.valueOf(tags.size()));
-                lines.addAll(tags);
-                builder.fitted(kind, State.AS_FOUND, tags.size());
-                tags.forEach(tag -> builder.tag(kind, tag));
-            } else {
-                ItemType item = step.question().item().orElseThrow();
-                Optional<Answer> answer = given.answer(item, step.keys(), State.AS_FOUND);
-                Optional<Record> fact = answer.flatMap(Answer::fact);
-                if (fact.isPresent()) {
-                    for (Object value : item.valuesOf(fact.get())) {
-                        lines.add(value instanceof Enum<?> choice ? Words.of(choice) : String.valueOf(value));
-                    }
-                    builder.put(Answer.seen(item, step.keys(), State.AS_FOUND, fact.get()));
-                } else {
-                    String reason = answer.map(Answer::unread)
-                            .filter(text -> !text.isEmpty())
-                            .orElse("not for this one");
-                    lines.add(".u " + reason);
-                    builder.put(Answer.unread(item, step.keys(), State.AS_FOUND, reason));
-                }
+    /** The observations with one answer changed, about the first one of its kind. */
+    private static Observations with(Observations observations, String item, String word) {
+        Answer old = observations.answers().stream()
+                .filter(answer -> answer.item().id().equals(item))
+                .findFirst()
+                .orElseThrow();
+        Object choice = Arrays.stream(old.item().constants(old.item().values().get(0)))
+                .filter(constant -> Words.of((Enum<?>) constant).equals(word))
+                .findFirst()
+                .orElseThrow();
+        Answer changed =
+                Answer.seen(old.item(), old.keys(), State.AS_FOUND, old.item().make(old.keys(), List.of(choice)));
+        return observations.toBuilder().without(old).put(changed).build();
+    }
+
+    private static int indexOf(List<Typist.Screen> screens, String item) {
+        for (int i = 0; i < screens.size(); i++) {
+            if (screens.get(i).asks(item)) {
+                return i;
             }
-            answers.add(lines);
-            so = builder.build();
-            next = Interview.of(checklist, so).next();
         }
-        return answers;
-    }
-
-    private static String[] lines(List<List<String>> answers) {
-        return answers.stream().flatMap(List::stream).toArray(String[]::new);
+        throw new AssertionError(item + " is not asked");
     }
 
     private Walking.Outcome walk(TypedTalk talk, Path path) {
@@ -118,11 +105,10 @@ class WalkTest {
 
     @Test
     void a_sound_start_up_is_walked_to_its_end_with_both_gates_clear() throws IOException {
-        List<List<String>> typing =
-                typing(example("well-kept-church.yaml").units().get(0).observations());
+        List<Typist.Screen> screens = Typist.screens(FULL, church());
         TypedTalk talk = new TypedTalk()
-                .type("chapel", "The chapel", "P. Example", "B1", "")
-                .type(lines(typing))
+                .type("chapel", "The chapel", "P. Example", "B1", "n")
+                .type(Typist.lines(screens))
                 .type("");
         Path path = folder.resolve("visit.yaml");
         assertThat(walk(talk, path)).as(talk.screen()).isEqualTo(Walking.Outcome.FINISHED);
@@ -131,24 +117,30 @@ class WalkTest {
         assertThat(assessment.release().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
         assertThat(assessment.count(Word.UNDETERMINED)).isZero();
         assertThat(talk.linesLeft()).isZero();
-        // A visit to a boiler with two cutoffs, two gauges, two controls and a safety valve.
-        assertThat(typing.size()).as("questions put").isLessThan(260);
+    }
+
+    @Test
+    void a_start_up_of_an_ordinary_boiler_takes_no_more_than_ninety_screens() {
+        // Two cutoffs, two gauges, two controls and a safety valve; the bar of ninety is the project's own.
+        List<Typist.Screen> full = Typist.screensByNumber(FULL, church());
+        List<Typist.Screen> shorter = Typist.screensByNumber(RE_VISIT, church());
+        int questions = full.stream().mapToInt(screen -> screen.gives().size()).sum();
+        int keys = full.stream().mapToInt(Typist.Screen::keys).sum();
+        String counted = full.size() + " screens, " + questions + " questions, " + keys + " keys; re-visit "
+                + shorter.size() + " screens";
+        assertThat(full.size()).as(counted).isLessThanOrEqualTo(90);
+        assertThat(shorter.size()).as(counted).isLessThan(full.size());
     }
 
     @Test
     void a_sound_re_visit_is_shorter_and_clears_both_gates_too() throws IOException {
-        Checklist shorter = Checklists.standard(RULEBOOK.vocabulary())
-                .checklist("one-pipe-re-visit")
-                .orElseThrow();
-        Observations church = example("well-kept-church.yaml").units().get(0).observations();
-        List<List<String>> typing = typing(shorter, church);
-        assertThat(typing.size()).isLessThan(typing(church).size());
+        List<Typist.Screen> screens = Typist.screens(RE_VISIT, church());
         Path path = folder.resolve("visit.yaml");
         walk(
-                shorter,
+                RE_VISIT,
                 new TypedTalk()
-                        .type("chapel", "", "P. Example", "B1", "")
-                        .type(lines(typing))
+                        .type("chapel", "", "P. Example", "B1", "n")
+                        .type(Typist.lines(screens))
                         .type(""),
                 path);
         assertThat(assess(read(path)).testFiring().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
@@ -157,18 +149,16 @@ class WalkTest {
 
     @Test
     void what_was_put_right_keeps_both_states_and_opens_the_firing_stage() throws IOException {
-        List<List<String>> typing =
-                typing(example("well-kept-church.yaml").units().get(0).observations());
-        int jumper = typing.indexOf(List.of("in-circuit"));
-        List<List<String>> with = new ArrayList<>(typing.subList(0, jumper));
-        with.add(List.of("jumpered", ""));
-        // The next question is answered by an order: the finding is put right, its question asked again as it is left.
-        with.add(List.of("l", "1", "in-circuit"));
-        with.addAll(typing.subList(jumper + 1, typing.size()));
+        List<Typist.Screen> screens = Typist.screens(FULL, with(church(), "cutoff.wiring", "jumpered"));
+        int jumper = indexOf(screens, "cutoff.wiring") + 1;
         Path path = folder.resolve("visit.yaml");
         TypedTalk talk = new TypedTalk()
-                .type("chapel", "", "P. Example", "B1", "")
-                .type(lines(with))
+                .type("chapel", "", "P. Example", "B1", "n")
+                .type(Typist.lines(screens.subList(0, jumper)))
+                .type("")
+                // At the next screen the finding is put right: its questions are asked again, of which one has changed.
+                .type("l", "1", "in-circuit", "")
+                .type(Typist.lines(screens.subList(jumper, screens.size())))
                 .type("");
         walk(talk, path);
         Assessment assessment = assess(read(path));
@@ -182,7 +172,7 @@ class WalkTest {
     @Test
     void a_dispute_is_kept_with_its_reason_and_forbids_as_before() throws IOException {
         TypedTalk talk = new TypedTalk()
-                .type("chapel", "", "P. Example", "B1", "")
+                .type("chapel", "", "P. Example", "B1", "n")
                 .type("smelled", "", "d", "1", "it is paint", "q");
         Path path = folder.resolve("visit.yaml");
         walk(talk, path);
@@ -195,8 +185,9 @@ class WalkTest {
     @Test
     void notes_pictures_reasons_and_skips_are_kept_and_back_asks_again() throws IOException {
         TypedTalk talk = new TypedTalk()
-                .type("chapel", "", "P. Example", "B1", "")
-                .type("none", "n at the door", "p door.jpg", "u no meter here", "b", "0 %", "s", "q");
+                .type("chapel", "", "P. Example", "B1", "n")
+                .type("none", "b", "n at the door", "p door.jpg", "")
+                .type("u1 no meter here", "1=0 %", "s", "q");
         Path path = folder.resolve("visit.yaml");
         walk(talk, path);
         assertThat(read(path).site()).anySatisfy(answer -> {
@@ -213,11 +204,12 @@ class WalkTest {
 
     @Test
     void of_last_visit_identity_and_dates_are_shown_and_never_a_reading() throws IOException {
-        Inspection church = example("well-kept-church.yaml");
-        List<List<String>> typing = typing(church.units().get(0).observations());
         Path path = folder.resolve("visit.yaml");
         List<String> complaints = new ArrayList<>();
-        TypedTalk talk = new TypedTalk().type("P. Example").type(lines(typing)).type("");
+        TypedTalk talk = new TypedTalk()
+                .type("P. Example")
+                .type(Typist.lines(Typist.screens(FULL, church())))
+                .type("");
         new Walking(RULEBOOK, DAY, () -> "09:00")
                 .walk(
                         talk,
@@ -242,7 +234,7 @@ class WalkTest {
     @Test
     void opening_a_file_and_leaving_it_keeps_the_state_before() throws IOException {
         Path path = folder.resolve("visit.yaml");
-        walk(new TypedTalk().type("chapel", "", "P. Example", "B1", "").type("none", "0 %"), path);
+        walk(new TypedTalk().type("chapel", "", "P. Example", "B1", "n").type("none", "0 %"), path);
         String now = Files.readString(path);
         String before = Files.readString(folder.resolve("visit.yaml.before"));
         assertThat(before).isNotEqualTo(now);
@@ -254,7 +246,7 @@ class WalkTest {
     @Test
     void a_clock_set_back_loses_nothing() throws IOException {
         Path path = folder.resolve("visit.yaml");
-        walk(new TypedTalk().type("chapel", "", "P. Example", "B1", "").type("none"), path);
+        walk(new TypedTalk().type("chapel", "", "P. Example", "B1", "n").type("none"), path);
         List<String> complaints = new ArrayList<>();
         new Walking(RULEBOOK, DAY.minusYears(3), () -> "01:00")
                 .walk(new TypedTalk().type("0 %"), path, Optional.empty(), Optional.empty(), complaints::add);
@@ -265,50 +257,60 @@ class WalkTest {
 
     @Test
     void a_walk_cut_off_anywhere_loses_no_answer_and_goes_on_where_it_was() throws IOException {
-        List<List<String>> typing =
-                typing(example("well-kept-church.yaml").units().get(0).observations());
+        List<Typist.Screen> screens = Typist.screens(FULL, church());
         Random random = new Random(7);
         Path path = folder.resolve("visit.yaml");
-        TypedTalk begun = new TypedTalk().type("chapel", "", "P. Example", "B1", "");
-        walk(begun, path);
+        walk(new TypedTalk().type("chapel", "", "P. Example", "B1", "n"), path);
         int done = 0;
-        while (done < typing.size()) {
-            int now = Math.min(typing.size() - done, random.nextInt(9));
-            List<String> lines = new ArrayList<>(List.of(lines(typing.subList(done, done + now))));
-            if (done + now < typing.size()) {
-                // The next answer is begun, and cut off before its last line.
-                List<String> begunAnswer = typing.get(done + now);
-                lines.addAll(begunAnswer.subList(0, random.nextInt(begunAnswer.size())));
-            }
+        while (done < screens.size()) {
+            int now = Math.min(screens.size() - done, random.nextInt(9));
+            List<String> lines = new ArrayList<>(List.of(Typist.lines(screens.subList(done, done + now))));
             walk(new TypedTalk().type(lines.toArray(new String[0])), path);
             done += now;
-            assertThat(answered(read(path))).as("answers after %d", done).isEqualTo(answers(typing, done));
+            if (done > 0) {
+                assertThat(facts(read(path).units().get(0).observations()))
+                        .as("after %d screens", done)
+                        .isEqualTo(facts(screens.get(done - 1).after()));
+            }
+            if (done < screens.size() && screens.get(done).lines().size() > 1) {
+                // A screen of several lines is begun and cut off after one: what was taken of it is there.
+                TypedTalk begun = new TypedTalk().type(screens.get(done).lines().get(0));
+                walk(begun, path);
+                List<Typist.Screen> rest =
+                        Typist.screens(FULL, church(), read(path).units().get(0).observations());
+                screens = Stream.concat(screens.subList(0, done).stream(), rest.stream())
+                        .toList();
+            }
         }
         walk(new TypedTalk().type(""), path);
         assertThat(assess(read(path)).release().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
     }
 
-    private static int answered(Inspection inspection) {
-        Observations observations = inspection.units().get(0).observations();
-        int counted = 0;
-        for (String kind : List.of("cutoff", "gauge", "control", "safety-valve")) {
-            counted += observations.roster(kind).asFound().isPresent() ? 1 : 0;
+    /** What was answered, without when and how. */
+    private static Map<String, String> facts(Observations observations) {
+        Map<String, String> facts = new TreeMap<>();
+        observations
+                .answers()
+                .forEach(answer -> facts.put(
+                        answer.item().id() + " " + answer.subject() + " " + answer.state(),
+                        answer.fact().map(String::valueOf).orElse("unread: " + answer.unread())));
+        for (Kind kind : RULEBOOK.vocabulary().kinds()) {
+            if (kind.isCounted()) {
+                facts.put(kind.id(), String.valueOf(observations.roster(kind.id())));
+            }
         }
-        return observations.answers().size() + counted;
-    }
-
-    private static int answers(List<List<String>> typing, int done) {
-        return typing.subList(0, done).size();
+        return facts;
     }
 
     @Test
     void a_stop_interrupts_with_its_caution_and_the_firing_stage_stays_closed() throws IOException {
-        List<List<String>> typing =
-                typing(example("well-kept-church.yaml").units().get(0).observations());
-        typing.set(typing.indexOf(List.of("in-circuit")), List.of("jumpered", ""));
+        List<Typist.Screen> screens = Typist.screens(FULL, with(church(), "cutoff.wiring", "jumpered"));
+        int jumper = indexOf(screens, "cutoff.wiring") + 1;
         TypedTalk talk = new TypedTalk()
-                .type("chapel", "", "P. Example", "B1", "")
-                .type(lines(typing))
+                .type("chapel", "", "P. Example", "B1", "n")
+                .type(Typist.lines(screens.subList(0, jumper)))
+                .type("")
+                .type(Typist.lines(screens.subList(jumper, screens.size())))
                 .type("q", "q", "q");
         Path path = folder.resolve("visit.yaml");
         walk(talk, path);

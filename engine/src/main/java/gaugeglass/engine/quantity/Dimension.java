@@ -55,11 +55,14 @@ public enum Dimension {
         this.usualUnits = usualUnits;
         this.canBeNegative = canBeNegative;
         // Not with plus signs: the first plus that a process evaluates costs it 15 ms of set-up.
-        this.writtenAs = "a number and a unit of "
-                .concat(words)
-                .concat(" (")
-                .concat(usualUnits)
-                .concat(")");
+        // A share has no unit that anybody would call one.
+        this.writtenAs = words.equals("ratio")
+                ? "a number with ".concat(usualUnits)
+                : "a number and a unit of "
+                        .concat(words)
+                        .concat(" (")
+                        .concat(usualUnits)
+                        .concat(")");
     }
 
     /** The dimension in plain words, as messages show it: {@code gauge pressure}. */

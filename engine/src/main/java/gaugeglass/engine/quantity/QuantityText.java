@@ -281,14 +281,16 @@ final class QuantityText {
         for (Dimension other : Dimension.values()) {
             Optional<Unit> unit = Unit.withKey(key, other);
             if (unit.isPresent()) {
-                return refuse(unit.get().symbol() + " is a unit of " + other.words());
+                return refuse(unit.get().symbol()
+                        + (other == Dimension.RATIO ? " tells a share" : " is a unit of " + other.words()));
             }
         }
         for (Unit unit : Unit.of(dimension)) {
             spellings.addAll(unit.spellings());
         }
         return refuse(
-                "no unit of " + dimension.words() + " is spelled '" + written + "'",
+                "no " + (dimension == Dimension.RATIO ? "share" : "unit of " + dimension.words()) + " is spelled '"
+                        + written + "'",
                 expected,
                 Nearest.to(key, spellings)
                         .map(near -> symbolFor(near, dimension))
