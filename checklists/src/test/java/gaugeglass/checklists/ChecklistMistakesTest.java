@@ -38,10 +38,25 @@ class ChecklistMistakesTest {
               - {id: short, title: Short, system: any, visit: re-visit, sections: [counts, each]}
             """;
 
+    private static final String PANELS = """
+            panels:
+              - {id: plate, title: At the plate, parts: [kind, opening]}
+            """;
+
     private static void says(String questions, String sections, String checklists, String... words) {
+        says(PANELS, questions, sections, checklists, words);
+    }
+
+    private static void saysOfPanels(String panels, String... words) {
+        says(panels, QUESTIONS, SECTIONS, CHECKLISTS, words);
+    }
+
+    private static void says(String panels, String questions, String sections, String checklists, String[] words) {
         assertThatThrownBy(() -> Checklists.read(
                         VOCABULARY,
                         Map.of(
+                                "a.panels.yaml",
+                                panels,
                                 "a.questions.yaml",
                                 questions,
                                 "a.sections.yaml",
@@ -60,7 +75,50 @@ class ChecklistMistakesTest {
     void the_sound_one_is_read() {
         Checklists.read(
                 VOCABULARY,
-                Map.of("a.questions.yaml", QUESTIONS, "a.sections.yaml", SECTIONS, "a.checklists.yaml", CHECKLISTS));
+                Map.of(
+                        "a.panels.yaml",
+                        PANELS,
+                        "a.questions.yaml",
+                        QUESTIONS,
+                        "a.sections.yaml",
+                        SECTIONS,
+                        "a.checklists.yaml",
+                        CHECKLISTS));
+    }
+
+    @Test
+    void what_stands_between_the_parts_of_a_panel_is_named() {
+        saysOfPanels(
+                PANELS.replace("[kind, opening]", "[kind, opened]"),
+                "\"opening\" stands between the parts of panel plate",
+                "make it a part");
+    }
+
+    @Test
+    void a_panel_has_two_parts_at_least_that_are_known() {
+        saysOfPanels(PANELS.replace("[kind, opening]", "[kind]"), "1 parts make no panel", "a.panels.yaml:2:");
+        saysOfPanels(PANELS.replace("opening", "openning"), "openning", "did you mean \"opening\"");
+        saysOfPanels(PANELS.replace("parts:", "prats:"), "prats", "did you mean \"parts\"");
+    }
+
+    @Test
+    void a_question_stands_on_one_panel() {
+        saysOfPanels(
+                PANELS + "  - {id: other, title: Elsewhere, parts: [opening, opened]}\n",
+                "\"opening\" stands on panel plate already");
+    }
+
+    @Test
+    void events_and_readings_must_be_able_to_make_an_answer() {
+        String kind = "    gives: cutoff.kind\n";
+        says(
+                QUESTIONS.replace(kind, kind + "    take: events\n    events: {b: burner}\n"),
+                SECTIONS,
+                CHECKLISTS,
+                "\"burner-only\" may be heard and is no choice of cutoff.kind");
+        says(QUESTIONS.replace(kind, kind + "    take: events\n"), SECTIONS, CHECKLISTS, "names none");
+        says(QUESTIONS.replace(kind, kind + "    take: readings\n"), SECTIONS, CHECKLISTS, "is no quantity");
+        says(QUESTIONS.replace(kind, kind + "    readings: length\n"), SECTIONS, CHECKLISTS, "takes no readings");
     }
 
     @Test

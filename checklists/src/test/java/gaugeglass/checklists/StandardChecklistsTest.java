@@ -52,6 +52,13 @@ class StandardChecklistsTest {
     }
 
     @Test
+    void every_panel_stands_in_a_checklist() {
+        Set<Panel> used = new LinkedHashSet<>();
+        CHECKLISTS.all().forEach(checklist -> checklist.sections().forEach(section -> used.addAll(section.panels())));
+        assertThat(used).containsExactlyInAnyOrderElementsOf(CHECKLISTS.panels());
+    }
+
+    @Test
     void whatever_is_answered_a_full_walk_leaves_nothing_open_that_it_did_not_ask() {
         Map<String, Set<String>> open = new TreeMap<>();
         for (Checklist checklist : CHECKLISTS.all()) {
