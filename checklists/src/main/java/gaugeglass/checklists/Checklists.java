@@ -18,10 +18,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Every checklist there is, with the questions and sections it is composed of.
@@ -85,6 +87,108 @@ public final class Checklists {
             throw new Mistakes(all.mistakes);
         }
         return all;
+    }
+
+    /**
+     * The same without the questions that give some items, and without those that are asked only because of them.
+     *
+     * @param items the ids of the items that are not asked
+     */
+    public Checklists without(Set<String> items) {
+        Set<String> gone = new HashSet<>(items);
+        Checklists all = new Checklists(vocabulary);
+        questions.forEach((id, question) -> {
+            boolean hangs = question.askWhen().stream().anyMatch(when -> gone.contains(when.item()));
+            if (gone.contains(question.gives()) || hangs) {
+                gone.add(question.gives());
+            } else {
+                all.questions.put(id, question);
+            }
+        });
+        sections.forEach((id, section) -> all.sections.put(
+                id,
+                section.with(section.questions().stream()
+                        .filter(question -> all.questions.containsKey(question.id()))
+                        .toList())));
+        checklists.forEach((id, one) -> all.checklists.put(
+                id,
+                new Checklist(
+                        one.id(),
+                        one.title(),
+                        one.system(),
+                        one.visit(),
+                        one.sections().stream()
+                                .map(section -> all.sections.get(section.id()))
+                                .filter(section -> !section.questions().isEmpty())
+                                .toList())));
+        return all;
+    }
+
+    /**
+     * The same with one more question for each item, at the end of the first section of each checklist that is of the
+     * item's stage or a later one and asks about the same kind of thing.
+     */
+    public Checklists with(Collection<ItemType> items) {
+        Checklists all = new Checklists(vocabulary);
+        all.questions.putAll(questions);
+        List<Question> more = new ArrayList<>();
+        for (ItemType item : items) {
+            Question question = new Question(
+                    "pack-" + item.id().replace('.', '-'),
+                    item.id(),
+                    Optional.of(item),
+                    item.ask(),
+                    item.look(),
+                    Map.of(),
+                    Question.Take.TYPED,
+                    Map.of(),
+                    "",
+                    List.of(),
+                    "pack",
+                    0);
+            all.questions.put(question.id(), question);
+            more.add(question);
+        }
+        sections.forEach(all.sections::put);
+        checklists.forEach((id, one) -> {
+            List<Section> changed = new ArrayList<>(one.sections());
+            for (Question question : more) {
+                place(changed, question).ifPresent(at -> {
+                    List<Question> longer = new ArrayList<>(changed.get(at).questions());
+                    longer.add(question);
+                    changed.set(at, changed.get(at).with(longer));
+                });
+            }
+            all.checklists.put(id, new Checklist(one.id(), one.title(), one.system(), one.visit(), changed));
+        });
+        return all;
+    }
+
+    /** Where a question of a pack is asked: as early as its stage allows, among questions about the same kind of thing. */
+    private Optional<Integer> place(List<Section> all, Question question) {
+        ItemType item = question.item().orElseThrow();
+        Kind kind = vocabulary.kind(item.kind()).orElseThrow();
+        String each = kind.isCounted() ? kind.id() : "";
+        Optional<Integer> last = Optional.empty();
+        for (int i = 0; i < all.size(); i++) {
+            Section section = all.get(i);
+            boolean about = section.each().equals(each) && section.member().isEmpty();
+            if (about && section.stage() == item.stage()) {
+                // Among several of the stage, where most is asked about the same kind.
+                boolean same = section.questions().stream()
+                        .anyMatch(other -> other.kind().equals(item.kind()));
+                if (same) {
+                    return Optional.of(i);
+                }
+                last = last.isEmpty() ? Optional.of(i) : last;
+            } else if (about
+                    && last.isEmpty()
+                    && section.stage().compareTo(item.stage()) > 0
+                    && (!item.stage().isBeforeFiring() || section.stage().isBeforeFiring())) {
+                last = Optional.of(i);
+            }
+        }
+        return last;
     }
 
     private interface Reader {

@@ -34,4 +34,8 @@ public record Section(
     public Optional<Panel> panel(Question question) {
         return panels.stream().filter(panel -> panel.parts().contains(question)).findFirst();
     }
+
+    Section with(List<Question> others) {
+        return new Section(id, title, stage, each, member, intro, others);
+    }
 }

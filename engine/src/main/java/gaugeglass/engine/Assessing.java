@@ -9,6 +9,8 @@ import gaugeglass.engine.Assessment.Permit;
 import gaugeglass.engine.Assessment.Ref;
 import gaugeglass.engine.Assessment.Said;
 import gaugeglass.engine.Assessment.Standing;
+import gaugeglass.engine.Assessment.Waived;
+import gaugeglass.engine.Assessment.WaiverLeft;
 import gaugeglass.engine.Assessment.Wanting;
 import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.book.Band;
@@ -17,6 +19,7 @@ import gaugeglass.engine.book.Clue;
 import gaugeglass.engine.book.Diagnosis;
 import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.drools.Evidence;
 import gaugeglass.engine.drools.Verdict;
 import gaugeglass.engine.facts.Facts;
@@ -50,8 +53,10 @@ final class Assessing {
     private final Rulebook rulebook;
     private final Observations observations;
     private final LocalDate date;
+    private final String site;
 
-    Assessing(Rulebook rulebook, Observations observations, LocalDate date) {
+    Assessing(Rulebook rulebook, Observations observations, LocalDate date, String site) {
+        this.site = site;
         this.rulebook = rulebook;
         this.observations = observations;
         this.date = date;
@@ -114,6 +119,11 @@ final class Assessing {
         }
         Gate testFiring = testFiring(findings, asLeft);
         Gate release = release(findings, asLeft);
+        List<Waived> waived = new ArrayList<>();
+        List<WaiverLeft> left = new ArrayList<>();
+        if (!rulebook.waivers().isEmpty()) {
+            waive(findings, waived, left);
+        }
         return new Assessment(
                 observations.unit(),
                 date,
@@ -122,7 +132,43 @@ final class Assessing {
                 findings,
                 causes(asFound),
                 outcomes,
-                wanting(outcomes, testFiring, release));
+                wanting(outcomes, testFiring, release),
+                waived,
+                left);
+    }
+
+    /** Takes waived findings out of the others. The gates were judged before, and do not know of waivers. */
+    private void waive(List<Finding> findings, List<Waived> waived, List<WaiverLeft> left) {
+        for (Waiver waiver : rulebook.waivers()) {
+            if (!waiver.isAt(site, observations.unit())) {
+                continue;
+            }
+            List<Finding> covered = new ArrayList<>();
+            for (Finding finding : findings) {
+                if (waiver.covers(finding.rule(), finding.subject()) && finding.isStanding()) {
+                    covered.add(finding);
+                }
+            }
+            if (covered.isEmpty()) {
+                left.add(new WaiverLeft(waiver, "nothing was found that it could cover"));
+                continue;
+            }
+            for (Finding finding : covered) {
+                if (!waiver.holdsOn(date)) {
+                    left.add(new WaiverLeft(
+                            waiver,
+                            date.isAfter(waiver.until())
+                                    ? "it lapsed after " + waiver.until() + ", and what it covered is found"
+                                    : "it begins on " + waiver.from()));
+                } else if (finding.urgency() == Urgency.STOP) {
+                    left.add(new WaiverLeft(waiver, "what was found forbids firing, and that is never waived"));
+                } else {
+                    findings.remove(finding);
+                    waived.add(new Waived(finding, waiver));
+                }
+            }
+        }
+        waived.sort(Comparator.comparing(Waived::finding, RANKING));
     }
 
     private Map<Ref, Judged> judge(State state) {

@@ -3,6 +3,7 @@ package gaugeglass.engine;
 import gaugeglass.engine.book.Basis;
 import gaugeglass.engine.book.Consequence;
 import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.text.Words;
 import java.time.LocalDate;
@@ -21,6 +22,8 @@ import java.util.Optional;
  * @param outcomes what became of every rule and subject, in the rulebook's order, subjects in the roster's
  * @param wanting the answers that are missing, those first that keep a gate from being known, then those that would
  *     settle most
+ * @param waived findings that a waiver covers, in the order of findings, which do not hold them
+ * @param waiversLeft the waivers for this unit that covered nothing, in the order of the packs
  */
 public record Assessment(
         String unit,
@@ -30,14 +33,28 @@ public record Assessment(
         List<Finding> findings,
         List<Cause> diagnoses,
         List<Outcome> outcomes,
-        List<Wanting> wanting) {
+        List<Wanting> wanting,
+        List<Waived> waived,
+        List<WaiverLeft> waiversLeft) {
 
     public Assessment {
+        waived = List.copyOf(waived);
+        waiversLeft = List.copyOf(waiversLeft);
         findings = List.copyOf(findings);
         diagnoses = List.copyOf(diagnoses);
         outcomes = List.copyOf(outcomes);
         wanting = List.copyOf(wanting);
     }
+
+    /** A finding that a waiver covers. */
+    public record Waived(Finding finding, Waiver waiver) {}
+
+    /**
+     * A waiver that covered nothing.
+     *
+     * @param reason why, as a sentence without a full stop
+     */
+    public record WaiverLeft(Waiver waiver, String reason) {}
 
     /** Whether one gate lets a visit go on. It never says that anything is safe. */
     public enum Permit {

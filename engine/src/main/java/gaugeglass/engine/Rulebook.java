@@ -4,6 +4,7 @@ import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.drools.Judges;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.pack.Tailoring;
@@ -19,6 +20,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 
 /**
@@ -143,6 +145,16 @@ public final class Rulebook {
         return tailoring.isEmpty() ? List.of() : tailoring.get().laidOn();
     }
 
+    /** The ids of the items that the packs leave unasked. */
+    public Set<String> notAsked() {
+        return tailoring.isEmpty() ? Set.of() : tailoring.get().notAsked();
+    }
+
+    /** The items that the packs add, in their order. */
+    public List<ItemType> added() {
+        return tailoring.isEmpty() ? List.of() : tailoring.get().added();
+    }
+
     /** What counts as observed: with packs, a jurisdiction's answers about what is required there are part of it. */
     public Observations observed(Observations observations) {
         return tailoring.isEmpty() ? observations : tailoring.get().observed(observations);
@@ -157,7 +169,20 @@ public final class Rulebook {
      * @throws gaugeglass.engine.drools.JudgesDisagree when the two judges differ: a fault of the program
      */
     public Assessment assess(Observations observations, LocalDate date) {
-        return new Assessing(this, observed(observations), date).assess();
+        return assess(observations, date, "");
+    }
+
+    /**
+     * Judges one visit to one unit at a site, whose waivers then count.
+     *
+     * @param site the site's id; with an empty one no waiver covers anything
+     */
+    public Assessment assess(Observations observations, LocalDate date, String site) {
+        return new Assessing(this, observed(observations), date, site).assess();
+    }
+
+    List<Waiver> waivers() {
+        return tailoring.isEmpty() ? List.of() : tailoring.get().waivers();
     }
 
     List<Reckoning> reckonings() {

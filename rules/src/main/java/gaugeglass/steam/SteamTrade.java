@@ -38,6 +38,8 @@ import gaugeglass.steam.reckoned.RoomAirReckoning;
 import gaugeglass.steam.reckoned.RoomCoRiseReckoning;
 import gaugeglass.steam.reckoned.SteamFromTemperature;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Everything that is observed at a low-pressure steam boiler. */
@@ -102,5 +104,16 @@ public final class SteamTrade implements Trade {
                         ReturnHeads.ALL)
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    @Override
+    public Map<Pattern, String> neverSaid() {
+        return Map.of(
+                Pattern.compile("(?i)\\b(un)?safe(ly|ty of the boiler)?\\b"),
+                "it calls something safe, which is never said of a boiler",
+                Pattern.compile(
+                        "(?i)\\b(let|add|run|pour|put|admit|feed|fill)(ting|ing|ning|s|ds)?\\b[^.;]*\\b(water|boiler)\\b"),
+                "it speaks of letting water in, which is left to the rulebook's own words: a boiler that is or may be hot and dry takes"
+                        + " none");
     }
 }

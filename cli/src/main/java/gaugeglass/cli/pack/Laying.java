@@ -10,6 +10,7 @@ import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.reading.SourceText;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
+import gaugeglass.steam.SteamTrade;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -41,16 +42,28 @@ public final class Laying {
         if (paths.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(Tailoring.of(standard, read(paths)));
+        return Optional.of(
+                Tailoring.of(standard, read(paths, standard.vocabulary().unit().id()), new SteamTrade()));
     }
 
     /** Reads packs; what is wrong in any of them is told together. */
-    static List<Pack> read(List<Path> paths) {
+    static List<Pack> read(List<Path> paths, String unitKey) {
         List<Pack> packs = new ArrayList<>();
         List<Mistake> mistakes = new ArrayList<>();
         for (Path path : paths) {
             try {
-                packs.add(PackReader.read(PackFiles.read(path)));
+                PackFiles files = PackFiles.read(path);
+                if (files.hasRules()) {
+                    mistakes.add(new Mistake(
+                            files.name(),
+                            0,
+                            0,
+                            "",
+                            "rules of a pack's own cannot be used yet",
+                            "limits and words",
+                            ""));
+                }
+                packs.add(PackReader.read(files, unitKey));
             } catch (Mistakes e) {
                 mistakes.addAll(e.all());
             }

@@ -219,6 +219,7 @@ final class ReportPages {
                     gates(),
                     degrees,
                     putRight(),
+                    waived(),
                     causes(),
                     PicturesSeen.of(observations, anchor),
                     workList.of(inspection, assessment),
@@ -398,6 +399,22 @@ final class ReportPages {
 
         private boolean isItem(Object fact) {
             return fact instanceof Record && vocabulary.item(fact.getClass()).isPresent();
+        }
+
+        private List<Named> waived() {
+            List<Named> all = new ArrayList<>();
+            for (Assessment.Waived one : assessment.waived()) {
+                Finding finding = one.finding();
+                all.add(new Named(
+                        naming.title(finding.rule(), finding.subject()),
+                        String.join(" ", finding.seen()) + " " + TextReport.waiver(one.waiver())));
+            }
+            for (Assessment.WaiverLeft one : assessment.waiversLeft()) {
+                all.add(new Named(
+                        naming.title(one.waiver().check(), one.waiver().subject()),
+                        "This waiver counts for nothing: " + one.reason() + ". " + TextReport.waiver(one.waiver())));
+            }
+            return all;
         }
 
         private List<View.PutRight> putRight() {

@@ -37,6 +37,7 @@ record View(
      * @param anchor begins the ids of what belongs to it
      * @param name the unit in words
      * @param photos those that could be embedded or not, in the order of the answers
+     * @param waived what is waived, with by whom and until when, and waivers that count for nothing
      * @param closing how many findings and checks there were
      */
     record Unit(
@@ -45,6 +46,7 @@ record View(
             List<Gate> gates,
             List<Degree> degrees,
             List<PutRight> putRight,
+            List<Named> waived,
             List<Cause> causes,
             List<Picture> pictures,
             List<WorkLine> work,

@@ -15,6 +15,7 @@ import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Caution;
 import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
@@ -163,11 +164,32 @@ public final class JsonReport {
             }
         }
         all.put("notes", notes);
+        List<Object> waived = new ArrayList<>();
+        for (Assessment.Waived one : assessment.waived()) {
+            waived.add(fields("finding", finding(one.finding()), "waiver", waiver(one.waiver())));
+        }
+        all.put("waived", waived);
+        List<Object> left = new ArrayList<>();
+        for (Assessment.WaiverLeft one : assessment.waiversLeft()) {
+            left.add(fields("waiver", waiver(one.waiver()), "reason", one.reason()));
+        }
+        all.put("waiversLeft", left);
         List<Object> outcomes = new ArrayList<>();
         assessment.outcomes().forEach(outcome -> outcomes.add(outcome(outcome)));
         all.put("outcomes", outcomes);
         all.put("counts", counts(assessment));
         return all;
+    }
+
+    private static Map<String, Object> waiver(Waiver waiver) {
+        return fields(
+                "check", waiver.check(),
+                "subject", waiver.subject(),
+                "by", waiver.by(),
+                "why", waiver.why(),
+                "from", waiver.from().toString(),
+                "until", waiver.until().toString(),
+                "pack", waiver.pack());
     }
 
     private static void gate(Map<String, Object> all, String name, Gate gate) {

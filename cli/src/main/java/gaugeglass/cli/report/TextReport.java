@@ -21,6 +21,7 @@ import gaugeglass.engine.book.Caution;
 import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.Inspection.Decided;
@@ -106,6 +107,7 @@ public final class TextReport {
                 findings(urgency);
             }
             putRight();
+            waived();
             causes();
             notJudged();
             notes();
@@ -350,6 +352,33 @@ public final class TextReport {
             }
         }
 
+        private void waived() {
+            if (assessment.waived().isEmpty() && assessment.waiversLeft().isEmpty()) {
+                return;
+            }
+            heading("Waived", Style.WARNING);
+            paper.line("Found all the same. Somebody answers for leaving each as it is.", Style.PLAIN);
+            for (Assessment.Waived one : assessment.waived()) {
+                title(one.finding());
+                for (String seen : one.finding().seen()) {
+                    part("Seen", seen);
+                }
+                part("Would be", Urgencies.heading(one.finding().urgency()));
+                part("Waived", waiver(one.waiver()));
+                part("Rule", one.finding().rule());
+            }
+            for (Assessment.WaiverLeft one : assessment.waiversLeft()) {
+                paper.gap();
+                paper.hanging(
+                        "  - ",
+                        "The waiver of "
+                                + naming.title(
+                                        one.waiver().check(), one.waiver().subject()) + " counts for nothing: "
+                                + one.reason() + ". " + waiver(one.waiver()),
+                        Style.PLAIN);
+            }
+        }
+
         // ---- causes
 
         private void causes() {
@@ -508,6 +537,12 @@ public final class TextReport {
     private static String ended(String sentence) {
         String text = sentence.strip();
         return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
+    }
+
+    /** Who waived, until when, and why. */
+    public static String waiver(Waiver waiver) {
+        return "By " + waiver.by() + ", from " + waiver.from() + " until " + waiver.until() + ": " + ended(waiver.why())
+                + " (" + waiver.pack() + ")";
     }
 
     /** What something stands on, in words. */

@@ -40,7 +40,7 @@ public final class Judge {
             for (Visited visited : visited(rulebook.vocabulary(), inspection)) {
                 Visited observed =
                         new Visited(visited.name(), visited.checklist(), rulebook.observed(visited.observations()));
-                Assessment assessment = rulebook.assess(observed.observations(), day);
+                Assessment assessment = rulebook.assess(observed.observations(), day, inspection.siteId());
                 units.add(new Judged.Unit(observed, assessment));
             }
             return new Judged.Visit(task.name(), inspection, day, units);

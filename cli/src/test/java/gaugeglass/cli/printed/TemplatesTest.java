@@ -32,6 +32,7 @@ class TemplatesTest {
                         List.of(finding(1, "A jumper", isForFile), finding(2, "Another", isForFile)))),
                 List.of(new View.PutRight(
                         "A leak", "Now", List.of("It dripped."), List.of("Does it drip? no"), List.of())),
+                List.of(),
                 List.of(new View.Cause("Somebody was in a hurry.", List.of())),
                 List.of(new Picture(
                         "u1-glass",

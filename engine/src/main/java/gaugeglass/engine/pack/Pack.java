@@ -1,10 +1,16 @@
 package gaugeglass.engine.pack;
 
+import gaugeglass.engine.book.Caution;
 import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.LimitLayer;
+import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.Source;
+import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.book.Waiver;
+import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Words;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a pack says, read and not yet laid over anything.
@@ -19,6 +25,12 @@ import java.util.List;
  * @param by who answers for it
  * @param limits its values of limits
  * @param settled the answers about the place that it gives once for all
+ * @param wordings other words for cards
+ * @param urgencies other urgencies for bands
+ * @param dropped items it leaves unasked
+ * @param waivers its waivers
+ * @param cautions cautions of its own
+ * @param remedies lines of work of its own
  */
 public record Pack(
         PackFiles files,
@@ -30,14 +42,61 @@ public record Pack(
         String madeFor,
         String by,
         LimitLayer limits,
-        List<Settled> settled) {
+        List<Settled> settled,
+        List<Wording> wordings,
+        List<Urgencies> urgencies,
+        List<Dropped> dropped,
+        List<Waiving> waivers,
+        Map<String, Caution> cautions,
+        Map<String, Remedy> remedies) {
 
     /** What begins the id of an observation that a pack may settle: what is required at a place. */
     public static final String REQUIRED = "required.";
 
     public Pack {
         settled = List.copyOf(settled);
+        wordings = List.copyOf(wordings);
+        urgencies = List.copyOf(urgencies);
+        dropped = List.copyOf(dropped);
+        waivers = List.copyOf(waivers);
     }
+
+    /** Where something stands in a pack. */
+    public record Place(String file, int line, int column, String where) {
+        Mistake wrong(String what, String expected, String nearest) {
+            return new Mistake(file, line, column, where, what, expected, nearest);
+        }
+    }
+
+    /**
+     * Other words for a card; an empty text leaves the card's own.
+     *
+     * @param alsoDo what is added to what is to be done
+     * @param addCautions ids of cautions that are added
+     */
+    public record Wording(
+            String card,
+            String title,
+            String why,
+            String action,
+            String alsoDo,
+            String notWhen,
+            List<String> addCautions,
+            Place place) {
+        /** Every text of it. */
+        public List<String> texts() {
+            return List.of(title, why, action, alsoDo, notWhen);
+        }
+    }
+
+    /** Another urgency for one band of a card. */
+    public record Urgencies(String card, String band, Urgency urgency, Place place) {}
+
+    /** An item that is not asked, with why. */
+    public record Dropped(String item, String why, Place place) {}
+
+    /** A waiver with its place. */
+    public record Waiving(Waiver waiver, Place place) {}
 
     /**
      * An answer about what is required at a place, the same for every inspection there.

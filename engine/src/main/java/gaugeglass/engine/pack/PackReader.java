@@ -1,20 +1,27 @@
 package gaugeglass.engine.pack;
 
 import gaugeglass.engine.book.BookReader;
+import gaugeglass.engine.book.Caution;
 import gaugeglass.engine.book.LimitLayer;
 import gaugeglass.engine.book.LimitLayer.Level;
 import gaugeglass.engine.book.LimitLayer.Setting;
+import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.Source;
+import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.reading.TableReader;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
 /** Reads what a pack says, strictly; whether it may say so is seen when it is laid over a rulebook. */
@@ -25,19 +32,22 @@ public final class PackReader {
     private static final String LIMITS_TABLE = "limits.csv";
 
     private final PackFiles files;
+    private final String unitKey;
     private final List<Mistake> mistakes = new ArrayList<>();
 
-    private PackReader(PackFiles files) {
+    private PackReader(PackFiles files, String unitKey) {
         this.files = files;
+        this.unitKey = unitKey;
     }
 
     /**
      * Reads a pack.
      *
+     * @param unitKey what the unit that is judged is called
      * @throws Mistakes with everything that is wrong in it, of all its files
      */
-    public static Pack read(PackFiles files) {
-        PackReader reader = new PackReader(files);
+    public static Pack read(PackFiles files, String unitKey) {
+        PackReader reader = new PackReader(files, unitKey);
         Pack pack = reader.pack();
         if (!reader.mistakes.isEmpty()) {
             throw new Mistakes(reader.mistakes);
@@ -67,7 +77,137 @@ public final class PackReader {
         form.close();
         LimitLayer limits = new LimitLayer(
                 title + " " + version, level, limits(), files.place(files.has(LIMITS_TABLE) ? LIMITS_TABLE : LIMITS));
-        return new Pack(files, name, title, version, level, tailors, madeFor, by, limits, settled());
+        Map<String, Caution> cautions = new LinkedHashMap<>();
+        each("cautions.yaml", "cautions", one -> {
+            Caution caution = BookReader.caution(one);
+            if (cautions.put(caution.id(), caution) != null) {
+                one.wrong("id", "\"" + caution.id() + "\" stands here a second time", "an id of its own", "");
+            }
+        });
+        Map<String, Remedy> remedies = new LinkedHashMap<>();
+        each("remedies.yaml", "remedies", one -> {
+            Remedy remedy = BookReader.remedy(one);
+            if (remedies.put(remedy.id(), remedy) != null) {
+                one.wrong("id", "\"" + remedy.id() + "\" stands here a second time", "an id of its own", "");
+            }
+        });
+        return new Pack(
+                files,
+                name,
+                title,
+                version,
+                level,
+                tailors,
+                madeFor,
+                by,
+                limits,
+                settled(),
+                wordings(),
+                urgencies(),
+                dropped(),
+                waivers(title + " " + version),
+                cautions,
+                remedies);
+    }
+
+    private void each(String file, String key, Consumer<Form> take) {
+        form(file).ifPresent(form -> {
+            if (!form.has(key)) {
+                form.text(key);
+            }
+            form.forms(key).forEach(take);
+            form.close();
+        });
+    }
+
+    private static Pack.Place place(Form form) {
+        return new Pack.Place(form.file(), form.fields().line(), form.fields().column(), form.where());
+    }
+
+    private List<Pack.Wording> wordings() {
+        List<Pack.Wording> all = new ArrayList<>();
+        form("words.yaml").ifPresent(form -> {
+            if (!form.has("words")) {
+                form.text("words");
+            }
+            form.form("words").byKey().forEach((card, one) -> {
+                all.add(new Pack.Wording(
+                        card,
+                        one.text("title", ""),
+                        one.text("why", ""),
+                        one.text("do", ""),
+                        one.text("also-do", ""),
+                        one.text("not-when", ""),
+                        one.texts("add-cautions"),
+                        place(one)));
+                one.close();
+            });
+            form.close();
+        });
+        return all;
+    }
+
+    private List<Pack.Urgencies> urgencies() {
+        List<Pack.Urgencies> all = new ArrayList<>();
+        form("urgencies.yaml").ifPresent(form -> {
+            if (!form.has("urgencies")) {
+                form.text("urgencies");
+            }
+            Form bands = form.form("urgencies");
+            bands.fields().all().forEach((name, field) -> {
+                String[] parts = name.split(" */ *", -1);
+                Pack.Place place = new Pack.Place(form.file(), field.line(), field.column(), bands.under(name));
+                Urgency urgency = bands.word(name, Urgency.class, Urgency.STOP);
+                if (parts.length == 2) {
+                    all.add(new Pack.Urgencies(parts[0], parts[1], urgency, place));
+                } else {
+                    mistakes.add(place.wrong("\"" + name + "\" does not name a card and a band", "card / band", ""));
+                }
+            });
+            form.close();
+        });
+        return all;
+    }
+
+    private List<Pack.Dropped> dropped() {
+        List<Pack.Dropped> all = new ArrayList<>();
+        each("checklist.yaml", "drop", one -> {
+            all.add(new Pack.Dropped(one.text("item"), one.text("why"), place(one)));
+            one.close();
+        });
+        return all;
+    }
+
+    private List<Pack.Waiving> waivers(String pack) {
+        List<Pack.Waiving> all = new ArrayList<>();
+        each("waivers.yaml", "waivers", one -> {
+            Waiver waiver = new Waiver(
+                    one.text("check"),
+                    one.text("site"),
+                    one.text(unitKey, ""),
+                    one.text("subject", ""),
+                    one.text("by"),
+                    one.text("why"),
+                    day(one, "from"),
+                    day(one, "until"),
+                    pack);
+            if (waiver.until().isBefore(waiver.from())) {
+                one.wrong("until", "it ends before it begins", "a day after " + waiver.from(), "");
+            }
+            all.add(new Pack.Waiving(waiver, place(one)));
+            one.close();
+        });
+        return all;
+    }
+
+    private static LocalDate day(Form form, String key) {
+        String text = form.text(key);
+        try {
+            return text.isEmpty() ? LocalDate.EPOCH : LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            form.wrong(key, "\"" + text + "\" is no date", "a date such as 2026-09-14", "");
+            return LocalDate.EPOCH;
+        }
     }
 
     /** A file as a group of keys; empty where the pack does not have it, or it cannot be taken apart. */

@@ -5,6 +5,7 @@ import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.LimitLayer;
 import gaugeglass.engine.book.LimitLayer.Level;
 import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
@@ -14,15 +15,19 @@ import gaugeglass.engine.text.Nearest;
 import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
+import gaugeglass.engine.vocabulary.Kind;
+import gaugeglass.engine.vocabulary.Trade;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Packs laid over a rulebook, lowest level first: what the rulebook says then, and what that does to an inspection.
@@ -35,9 +40,21 @@ public final class Tailoring {
     private final StoredBook stored;
     private final List<Pack> packs;
     private final List<Answer> settled;
+    private final List<Waiver> waivers;
+    private final Map<ItemType, String> dropped;
+    private final List<ItemType> added;
 
-    private Tailoring(StoredBook stored, List<Pack> packs, List<Answer> settled) {
+    private Tailoring(
+            StoredBook stored,
+            List<Pack> packs,
+            List<Answer> settled,
+            List<Waiver> waivers,
+            Map<ItemType, String> dropped,
+            List<ItemType> added) {
         this.stored = stored;
+        this.added = List.copyOf(added);
+        this.waivers = List.copyOf(waivers);
+        this.dropped = dropped;
         this.packs = List.copyOf(packs);
         this.settled = List.copyOf(settled);
     }
@@ -45,9 +62,10 @@ public final class Tailoring {
     /**
      * Lays packs over a rulebook, whatever their order here.
      *
+     * @param trade the rulebook's trade
      * @throws Mistakes with everything that they may not say
      */
-    public static Tailoring of(StoredBook standard, List<Pack> packs) {
+    public static Tailoring of(StoredBook standard, List<Pack> packs, Trade trade) {
         List<Pack> ordered = new ArrayList<>(packs);
         ordered.sort(Comparator.comparing(Pack::level));
         List<Mistake> mistakes = new ArrayList<>();
@@ -74,10 +92,40 @@ public final class Tailoring {
                 });
             }
         }
+        Rewording words = new Rewording(book, trade, standard.vocabulary(), mistakes);
+        List<Waiver> waivers = new ArrayList<>();
+        Map<ItemType, String> dropped = new LinkedHashMap<>();
+        for (Pack pack : ordered) {
+            words.apply(pack);
+            waivers.addAll(words.waivers(pack));
+            dropped.putAll(words.dropped(pack));
+        }
+        book = words.book();
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
-        return new Tailoring(new StoredBook(standard.trade(), standard.vocabulary(), book), ordered, settled);
+        return new Tailoring(
+                new StoredBook(standard.trade(), standard.vocabulary(), book),
+                ordered,
+                settled,
+                waivers,
+                dropped,
+                List.of());
+    }
+
+    /** The items that packs add, in their order. */
+    public List<ItemType> added() {
+        return added;
+    }
+
+    /** The waivers of all packs, in their order. */
+    public List<Waiver> waivers() {
+        return waivers;
+    }
+
+    /** The ids of the items that are not asked. */
+    public Set<String> notAsked() {
+        return dropped.keySet().stream().map(ItemType::id).collect(Collectors.toSet());
     }
 
     private static void names(Book book, List<Pack> packs, List<Mistake> mistakes) {
@@ -240,10 +288,17 @@ public final class Tailoring {
      * of whatever the inspection says of it, with a note that tells so. Doing it twice changes nothing more.
      */
     public Observations observed(Observations observations) {
-        if (settled.isEmpty()) {
+        if (settled.isEmpty() && dropped.isEmpty()) {
             return observations;
         }
         Observations.Builder builder = observations.toBuilder();
+        dropped.forEach((item, why) -> {
+            for (List<Object> keys : places(observations, item)) {
+                if (!builder.has(item, keys, State.AS_FOUND)) {
+                    builder.put(Answer.unread(item, keys, State.AS_FOUND, why));
+                }
+            }
+        });
         for (Answer answer : settled) {
             String said = "";
             for (State state : State.values()) {
@@ -259,6 +314,16 @@ public final class Tailoring {
             builder.put(said.isEmpty() ? answer : withNote(answer, answer.note() + "; the inspection says " + said));
         }
         return builder.build();
+    }
+
+    private List<List<Object>> places(Observations observations, ItemType item) {
+        Kind kind = stored.vocabulary().kind(item.kind()).orElseThrow();
+        if (!kind.isCounted()) {
+            return List.of(List.of());
+        }
+        List<List<Object>> places = new ArrayList<>();
+        observations.roster(kind.id()).tags(State.AS_FOUND).forEach(tag -> places.add(List.of(tag)));
+        return places;
     }
 
     private static Answer withNote(Answer answer, String note) {

@@ -1,6 +1,8 @@
 package gaugeglass.engine.vocabulary;
 
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * What one trade observes: its kinds of equipment, its observations and its reckonings.
@@ -18,4 +20,13 @@ public interface Trade {
 
     /** The reckonings, in the order in which they may use one another's results. */
     List<Reckoning> reckonings();
+
+    /**
+     * What nobody may write into a text of this trade, as patterns that a text must not match, each with why.
+     *
+     * <p>It guards what packs say; the rulebook's own texts are proven otherwise.
+     */
+    default Map<Pattern, String> neverSaid() {
+        return Map.of();
+    }
 }
