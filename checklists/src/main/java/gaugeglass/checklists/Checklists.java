@@ -1,5 +1,6 @@
 package gaugeglass.checklists;
 
+import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.quantity.Dimension;
 import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.NodeReader;
@@ -54,6 +55,14 @@ public final class Checklists {
             texts.put(name, resource("gaugeglass/checklists/" + name));
         }
         return read(vocabulary, texts);
+    }
+
+    /** The checklists that come with the program, with what the packs laid over a rulebook drop and add. */
+    public static Checklists of(Rulebook rulebook) {
+        Checklists all = standard(rulebook.vocabulary());
+        return rulebook.packs().isEmpty()
+                ? all
+                : all.without(rulebook.notAsked()).with(rulebook.added());
     }
 
     private static String resource(String name) {

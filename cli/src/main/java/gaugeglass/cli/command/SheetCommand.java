@@ -53,7 +53,7 @@ final class SheetCommand {
             }
             inspection = Optional.of(((Judged.Visit) read).inspection());
         }
-        Checklist checklist = checklist(Checklists.standard(rulebook.vocabulary()), inspection);
+        Checklist checklist = checklist(Checklists.of(rulebook), inspection);
         SingleAnswerStops stops = SingleAnswerStops.of(rulebook);
         PrintedSheet sheet = new PrintedSheet(rulebook, stops, checklist, inspection, options.size());
         String out = out(checklist);

@@ -74,15 +74,10 @@ public final class Walking {
     }
 
     Outcome walk(Talk talk, Path path, Optional<Path> last, Optional<String> checklistId, Consumer<String> complain) {
-        Checklists checklists = Checklists.standard(rulebook.vocabulary());
-        if (!rulebook.packs().isEmpty()) {
-            checklists = checklists.without(rulebook.notAsked()).with(rulebook.added());
-        }
+        Checklists checklists = Checklists.of(rulebook);
         if (checklistId.isPresent() && checklists.checklist(checklistId.get()).isEmpty()) {
             List<String> known = new ArrayList<>();
-            for (Checklist one : checklists.all()) {
-                known.add(one.id());
-            }
+            checklists.all().forEach(one -> known.add(one.id()));
             complain.accept("\"" + checklistId.get() + "\" is no checklist; expected one of " + String.join(", ", known)
                     + Nearest.to(checklistId.get(), known)
                             .map(near -> "; did you mean \"" + near + "\"?")
