@@ -151,6 +151,7 @@ public final class Checklists {
                     Map.of(),
                     Question.Take.TYPED,
                     Map.of(),
+                    Optional.empty(),
                     "",
                     List.of(),
                     "pack",

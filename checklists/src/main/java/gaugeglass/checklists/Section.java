@@ -36,6 +36,6 @@ public record Section(
     }
 
     Section with(List<Question> others) {
-        return new Section(id, title, stage, each, member, intro, others);
+        return new Section(id, title, stage, each, member, intro, others, panels);
     }
 }
