@@ -57,7 +57,10 @@ final class ReportLine {
     }
 
     static CommandSpec sheet() {
-        CommandSpec sheet = FullLine.command("sheet", "Write a checklist as a page to fill in by hand, HTML and PDF.");
+        CommandSpec sheet = FullLine.command(
+                "sheet",
+                "Write a checklist as a page to fill in by hand, HTML and PDF, or as one file that asks its questions on a"
+                        + " phone, without a network.");
         sheet.addPositional(PositionalParamSpec.builder()
                 .index("0..*")
                 .arity("0..*")
@@ -69,6 +72,7 @@ final class ReportLine {
                                 + " blank.")
                 .build());
         sheet.addOption(valued("--checklist", "ID", "Which checklist; without it the inspection's own."));
+        sheet.addOption(FullLine.flag("--phone", "The page for a phone instead of the printable one."));
         sheet.addOption(FullLine.pack());
         sheet.addOption(valued(
                 "--out", "PATH", "The HTML file; - for standard output. Else named after FILE or the checklist."));

@@ -4,6 +4,8 @@ import gaugeglass.checklists.Checklist;
 import gaugeglass.checklists.Checklists;
 import gaugeglass.cli.command.FullLine.Wrong;
 import gaugeglass.cli.printed.PrintedSheet;
+import gaugeglass.cli.report.TextReport;
+import gaugeglass.cli.sheet.PhoneSheet;
 import gaugeglass.cli.sheet.SingleAnswerStops;
 import gaugeglass.cli.visit.Judge;
 import gaugeglass.cli.visit.Judged;
@@ -55,6 +57,9 @@ final class SheetCommand {
         }
         Checklist checklist = checklist(Checklists.of(rulebook), inspection);
         SingleAnswerStops stops = SingleAnswerStops.of(rulebook);
+        if (options.isForPhone()) {
+            return phone(PhoneSheet.html(rulebook, stops, checklist, TextReport.DEFERS), out(checklist));
+        }
         PrintedSheet sheet = new PrintedSheet(rulebook, stops, checklist, inspection, options.size());
         String out = out(checklist);
         Written written = new Written(shell);
@@ -73,6 +78,16 @@ final class SheetCommand {
                 shell.sayFault(out, e);
                 return Code.FAULT;
             }
+        }
+        return shell.flush() ? written.code() : Code.FAULT;
+    }
+
+    private int phone(String html, String out) {
+        Written written = new Written(shell);
+        if (out.equals("-")) {
+            shell.printJson(html);
+        } else {
+            written.put(Path.of(out), html.getBytes(StandardCharsets.UTF_8));
         }
         return shell.flush() ? written.code() : Code.FAULT;
     }

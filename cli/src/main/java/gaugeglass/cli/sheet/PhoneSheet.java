@@ -1,0 +1,76 @@
+package gaugeglass.cli.sheet;
+
+import gaugeglass.checklists.Checklist;
+import gaugeglass.engine.Rulebook;
+import gaugeglass.engine.reading.NodeWriter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+
+/**
+ * A checklist as one HTML file that asks its questions by itself, on a phone without a network.
+ *
+ * <p>Its script is written by hand and the same for every checklist; what differs is data beside it. Its policy lets it run
+ * that one script and style, and reach nothing else. The same checklist and rulebook give the same bytes.
+ */
+public final class PhoneSheet {
+    private PhoneSheet() {}
+
+    /**
+     * Writes the page.
+     *
+     * @param stops the answers that forbid firing by themselves
+     * @param defers the line about who comes before this list
+     */
+    public static String html(Rulebook rulebook, SingleAnswerStops stops, Checklist checklist, String defers) {
+        String style = resource("phone.css");
+        String script = "\"use strict\";\n(() => {\n" + resource("quantities.js") + resource("visit.js")
+                + resource("screens.js") + "})();\n";
+        String data = NodeWriter.line(new PhoneData(rulebook, stops, checklist).all(defers));
+        String policy = "default-src 'none'; script-src " + digest(script) + "; style-src " + digest(style)
+                + "; base-uri 'none'; form-action 'none'";
+        return resource("phone.html")
+                .replace("{policy}", policy)
+                .replace("{title}", escaped(checklist.title()))
+                .replace("{style}", style)
+                .replace("{data}", harmless(data))
+                .replace("{script}", script);
+    }
+
+    /** JSON in which no mark can be read that would end the data early. */
+    private static String harmless(String json) {
+        return json.replace("<", "\\u003c")
+                .replace(">", "\\u003e")
+                .replace("&", "\\u0026")
+                .replace("\u2028", "\\u2028")
+                .replace("\u2029", "\\u2029");
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+    }
+
+    private static String digest(String text) {
+        try {
+            byte[] sum = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+            return "'sha256-" + Base64.getEncoder().encodeToString(sum) + "'";
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = PhoneSheet.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("there is no " + name + " in this program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + name, e);
+        }
+    }
+}
