@@ -16,11 +16,13 @@ import gaugeglass.steam.observed.Firing;
 import gaugeglass.steam.observed.Gauges;
 import gaugeglass.steam.observed.Piping;
 import gaugeglass.steam.observed.Records;
+import gaugeglass.steam.observed.Returns;
 import gaugeglass.steam.observed.SafetyValves;
 import gaugeglass.steam.observed.Siphons;
 import gaugeglass.steam.observed.Site;
 import gaugeglass.steam.observed.SteamTemperatures;
 import gaugeglass.steam.observed.Systems;
+import gaugeglass.steam.observed.Traps;
 import gaugeglass.steam.observed.WaterLevel;
 import gaugeglass.steam.reckoned.ControlSettings;
 import gaugeglass.steam.reckoned.CutoffProofs;
@@ -37,6 +39,8 @@ import gaugeglass.steam.reckoned.ReturnHeads;
 import gaugeglass.steam.reckoned.RoomAirReckoning;
 import gaugeglass.steam.reckoned.RoomCoRiseReckoning;
 import gaugeglass.steam.reckoned.SteamFromTemperature;
+import gaugeglass.steam.reckoned.TrapLosses;
+import gaugeglass.steam.reckoned.TrapStates;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -53,7 +57,8 @@ public final class SteamTrade implements Trade {
                 Kind.fixed("cutoff-test", "tests", "cutoff test", "cutoff", CutoffTests.Method.class),
                 Kind.counted("gauge", "gauges", "pressure gauge", 6),
                 Kind.counted("control", "controls", "pressure control", 6),
-                Kind.counted("safety-valve", "safety-valves", "safety valve", 4));
+                Kind.counted("safety-valve", "safety-valves", "safety valve", 4),
+                Kind.counted("trap", "traps", "steam trap", 1000));
     }
 
     /** In the order of a visit. */
@@ -78,7 +83,9 @@ public final class SteamTrade implements Trade {
                         Gauges.ITEMS,
                         Siphons.ITEMS,
                         Controls.ITEMS,
-                        SteamTemperatures.ITEMS)
+                        SteamTemperatures.ITEMS,
+                        Returns.ITEMS,
+                        Traps.ITEMS)
                 .flatMap(List::stream)
                 .toList();
     }
@@ -101,7 +108,9 @@ public final class SteamTrade implements Trade {
                         GaugeDials.ALL,
                         List.of(new LocalAir(), new SteamFromTemperature()),
                         GaugeAgainstSteam.ALL,
-                        ReturnHeads.ALL)
+                        ReturnHeads.ALL,
+                        TrapStates.ALL,
+                        TrapLosses.ALL)
                 .flatMap(List::stream)
                 .toList();
     }

@@ -7,7 +7,8 @@ import java.util.List;
 /** What is seen of a coil that heats domestic water inside the steam boiler. */
 public final class Coil {
     /** In the order of a visit. */
-    public static final List<Class<? extends Record>> ITEMS = List.of(CoilFitted.class, CoilHolds.class);
+    public static final List<Class<? extends Record>> ITEMS =
+            List.of(CoilFitted.class, CoilHolds.class, CoilTempering.class);
 
     private Coil() {}
 
@@ -46,4 +47,21 @@ public final class Coil {
                             + " of the glass.",
             unreadBecause = {"not tested", "coil valves do not hold"})
     public record CoilHolds(CoilTest result) {}
+
+    /** Whether the coil's hot water is mixed down. */
+    public enum TemperingState {
+        FITTED,
+        NOT_FITTED
+    }
+
+    /** Whether a tempering valve stands between coil and taps. */
+    @Item(
+            id = "coil.tempering",
+            of = "boiler",
+            stage = Stage.COLD,
+            ask = "Does a tempering valve mix the coil's water down before it goes to the taps?",
+            look =
+                    "On the coil's outlet, with a cold line to it. A valve that is there but shut or bypassed is not fitted.",
+            unreadBecause = {"piping hidden"})
+    public record CoilTempering(TemperingState valve) {}
 }

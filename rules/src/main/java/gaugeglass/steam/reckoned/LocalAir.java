@@ -57,13 +57,19 @@ public final class LocalAir implements Reckoning {
 
     @Override
     public List<AirPressure> work(Seen seen, String which) {
+        Quantity average = usual(seen);
         if (seen.the(AirPressureFrom.class).known() == KnownBy.BAROMETER) {
-            Quantity read = seen.the(Barometer.class).pressure();
-            return List.of(new AirPressure(read, read));
+            return List.of(new AirPressure(average, average));
         }
-        Quantity average = StandardAtmosphere.at(seen.the(Elevation.class).height());
         Quantity swing = seen.limit(SWING);
         return List.of(new AirPressure(average.minus(swing), average.plus(swing)));
+    }
+
+    /** The one figure for the air, where what is judged allows for the weather: the barometer, else the elevation's average. */
+    static Quantity usual(Seen seen) {
+        return seen.the(AirPressureFrom.class).known() == KnownBy.BAROMETER
+                ? seen.the(Barometer.class).pressure()
+                : StandardAtmosphere.at(seen.the(Elevation.class).height());
     }
 
     /**
