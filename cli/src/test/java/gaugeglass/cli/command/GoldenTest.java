@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Whole results of the examples, as they were when somebody last read them.
@@ -61,10 +63,10 @@ class GoldenTest {
         assertThat(out).isEqualTo(Files.readString(golden));
     }
 
-    @Test
-    void the_well_kept_one_has_nothing_against_it_and_nothing_open() {
-        Ran ran = Ran.of(
-                "assess", EXAMPLES.resolve("well-kept-church.yaml").toString(), "--as", "json", "--fail-at", "plan");
+    @ParameterizedTest
+    @ValueSource(strings = {"well-kept-church.yaml", "sound-mill.yaml"})
+    void a_sound_one_has_nothing_against_it_and_nothing_open(String sound) {
+        Ran ran = Ran.of("assess", EXAMPLES.resolve(sound).toString(), "--as", "json", "--fail-at", "plan");
 
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
