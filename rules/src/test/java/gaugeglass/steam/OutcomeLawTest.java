@@ -32,6 +32,7 @@ class OutcomeLawTest {
     private static final Path EXAMPLES = Path.of("../docs/examples");
     private static final int VISITS = 12;
     private static final int TRIES = 40;
+    private static final int PAIRS = 2500;
 
     private final Rulebook rulebook = SteamProof.runner().rulebook();
 
@@ -51,7 +52,10 @@ class OutcomeLawTest {
         }
     }
 
-    /** Of every pair of answers at arrival of every example; what was answered again as left is left alone. */
+    /**
+     * Of every answer at arrival of every example, and of a throw of pairs: an example has some three hundred answers, and
+     * all its pairs would take minutes. What was answered again as left is left alone.
+     */
     @TestFactory
     Stream<DynamicTest> no_two_answers_of_an_example_turn_an_outcome_when_they_are_taken_away() throws IOException {
         if (!Files.isDirectory(EXAMPLES)) {
@@ -78,11 +82,14 @@ class OutcomeLawTest {
         List<Answer> answers = visit.answers().stream()
                 .filter(answer -> answer.state() == State.AS_FOUND)
                 .toList();
-        for (int i = 0; i < answers.size(); i++) {
-            for (int j = i; j < answers.size(); j++) {
-                assertThat(law.broken(before, visit, List.of(answers.get(i), answers.get(j))))
-                        .isEmpty();
-            }
+        for (Answer answer : answers) {
+            assertThat(law.broken(before, visit, List.of(answer))).isEmpty();
+        }
+        Random random = new Random(9);
+        for (int i = 0; i < PAIRS; i++) {
+            Answer one = answers.get(random.nextInt(answers.size()));
+            Answer other = answers.get(random.nextInt(answers.size()));
+            assertThat(law.broken(before, visit, List.of(one, other))).isEmpty();
         }
         assertThat(law.weaker()).isPositive();
     }

@@ -41,12 +41,11 @@ public final class TrapStates {
     static final String NEAR = "trap.near-saturation";
     static final String OVER_INLET = "trap.outlet-over-inlet";
     static final String COLD_BELOW = "trap.cold-below";
-    static final String SHARE_PLAN = "trap.failed-share-plan";
     static final String SHARE_SEASON = "trap.failed-share-season";
 
     /** In the order in which they may use one another's results. */
     public static final List<Reckoning> ALL =
-            List.of(new Boils(), new Heat(), new Warmth(), new Result(), new Failed());
+            List.of(new Boils(), new Heat(), new Behind(), new Warmth(), new Result(), new Failed());
 
     private static final Quantity ATMOSPHERE = Quantity.of(0, Unit.PSI);
     private static final Quantity LEAST_LEFT = Quantity.of(1, Unit.PSI_ABSOLUTE);
@@ -90,6 +89,23 @@ public final class TrapStates {
     public record ReturnBoils(
             @Measured(unit = Unit.FAHRENHEIT, from = "90", to = "220")
             Quantity temperature) {}
+
+    /**
+     * What a thermostatic trap's temperatures say of it; of another sort they say nothing.
+     *
+     * @param outlet as read
+     * @param boils where water boils in its return
+     */
+    @Item(id = "trap.heat", of = "trap", stage = Stage.HOT, ask = "What do this trap's temperatures say of it?")
+    public record TrapHeat(
+            @Of String which,
+            BehindTrap behind,
+
+            @Measured(unit = Unit.FAHRENHEIT, from = "32", to = "300")
+            Quantity outlet,
+
+            @Measured(unit = Unit.FAHRENHEIT, from = "90", to = "220")
+            Quantity boils) {}
 
     /** What is behind a trap, as it was seen, heard, or read from its temperatures. */
     @Item(id = "trap.behind", of = "trap", stage = Stage.HOT, ask = "What is behind this trap?")
@@ -153,8 +169,46 @@ public final class TrapStates {
         }
     }
 
-    /** Works out what is behind a trap. */
+    /** Works out what a trap's temperatures say. */
     public static final class Heat implements Reckoning {
+        @Override
+        public Class<? extends Record> gives() {
+            return TrapHeat.class;
+        }
+
+        @Override
+        public List<Class<? extends Record>> needs() {
+            return List.of(TrapKind.class, TrapJudged.class, TrapRow.class, ReturnBoils.class);
+        }
+
+        @Override
+        public List<String> limits() {
+            return List.of(NEAR, OVER_INLET);
+        }
+
+        @Override
+        public List<TrapHeat> work(Seen seen, String which) {
+            if (seen.of(TrapKind.class, which).kind() != TrapType.THERMOSTATIC
+                    || seen.of(TrapJudged.class, which).proof() != TrapProof.BY_TEMPERATURE) {
+                return List.of();
+            }
+            TrapRow row = seen.of(TrapRow.class, which);
+            Quantity boils = seen.the(ReturnBoils.class).temperature();
+            return List.of(new TrapHeat(which, behind(seen, row, boils), row.outlet(), boils));
+        }
+
+        private static BehindTrap behind(Seen seen, TrapRow row, Quantity boils) {
+            if (row.outlet().isBelow(boils.minus(seen.limit(NEAR)))) {
+                return BehindTrap.NO_STEAM;
+            }
+            boolean fromElsewhere = row.others() == OtherOutlets.SOME_HOT
+                    || row.outlet().isAbove(row.inlet().plus(seen.limit(OVER_INLET)));
+            return fromElsewhere ? BehindTrap.STEAM_FROM_ANYWHERE : BehindTrap.STEAM;
+        }
+    }
+
+    /** Works out what is behind a trap, by whatever it was judged. */
+    public static final class Behind implements Reckoning {
         @Override
         public Class<? extends Record> gives() {
             return TrapBehind.class;
@@ -162,12 +216,7 @@ public final class TrapStates {
 
         @Override
         public List<Class<? extends Record>> needs() {
-            return List.of(TrapKind.class, TrapJudged.class, TrapHeard.class, TrapRow.class, ReturnBoils.class);
-        }
-
-        @Override
-        public List<String> limits() {
-            return List.of(NEAR, OVER_INLET);
+            return List.of(TrapKind.class, TrapJudged.class, TrapHeard.class, TrapHeat.class);
         }
 
         @Override
@@ -178,29 +227,21 @@ public final class TrapStates {
             }
             return switch (seen.of(TrapJudged.class, which).proof()) {
                 case NO_STEAM_AT_IT -> List.of();
-                case BY_SIGHT_OR_SOUND ->
-                    List.of(new TrapBehind(
-                            which,
-                            seen.of(TrapHeard.class, which).sound() == TrapSound.BLOWS
-                                    ? BehindTrap.STEAM
-                                    : BehindTrap.NO_STEAM));
+                case BY_SIGHT_OR_SOUND -> {
+                    boolean blows = seen.of(TrapHeard.class, which).sound() == TrapSound.BLOWS;
+                    yield behind(which, blows ? BehindTrap.STEAM : BehindTrap.NO_STEAM);
+                }
                 case BY_TEMPERATURE ->
-                    List.of(new TrapBehind(
+                    behind(
                             which,
                             kind == TrapType.THERMOSTATIC
-                                    ? byTemperature(seen, seen.of(TrapRow.class, which))
-                                    : BehindTrap.STEAM_OR_WATER));
+                                    ? seen.of(TrapHeat.class, which).behind()
+                                    : BehindTrap.STEAM_OR_WATER);
             };
         }
 
-        private static BehindTrap byTemperature(Seen seen, TrapRow row) {
-            Quantity boils = seen.the(ReturnBoils.class).temperature();
-            if (row.outlet().isBelow(boils.minus(seen.limit(NEAR)))) {
-                return BehindTrap.NO_STEAM;
-            }
-            boolean fromElsewhere = row.others() == OtherOutlets.SOME_HOT
-                    || row.outlet().isAbove(row.inlet().plus(seen.limit(OVER_INLET)));
-            return fromElsewhere ? BehindTrap.STEAM_FROM_ANYWHERE : BehindTrap.STEAM;
+        private static List<TrapBehind> behind(String which, BehindTrap what) {
+            return List.of(new TrapBehind(which, what));
         }
     }
 
@@ -286,7 +327,7 @@ public final class TrapStates {
 
         @Override
         public List<String> limits() {
-            return List.of(SHARE_PLAN, SHARE_SEASON);
+            return List.of(SHARE_SEASON);
         }
 
         @Override
