@@ -14,6 +14,7 @@ import gaugeglass.steam.observed.Cutoffs;
 import gaugeglass.steam.observed.Feeder;
 import gaugeglass.steam.observed.Firing;
 import gaugeglass.steam.observed.Gauges;
+import gaugeglass.steam.observed.Mains;
 import gaugeglass.steam.observed.Piping;
 import gaugeglass.steam.observed.Records;
 import gaugeglass.steam.observed.Returns;
@@ -28,11 +29,13 @@ import gaugeglass.steam.reckoned.ControlSettings;
 import gaugeglass.steam.reckoned.CutoffProofs;
 import gaugeglass.steam.reckoned.CutoffsFitted;
 import gaugeglass.steam.reckoned.EqualizerReckoning;
+import gaugeglass.steam.reckoned.ExitVelocityReckoning;
 import gaugeglass.steam.reckoned.FanAirReckoning;
 import gaugeglass.steam.reckoned.GaugeAgainstSteam;
 import gaugeglass.steam.reckoned.GaugeDials;
 import gaugeglass.steam.reckoned.GrossOutputReckoning;
 import gaugeglass.steam.reckoned.LocalAir;
+import gaugeglass.steam.reckoned.MainFigures;
 import gaugeglass.steam.reckoned.PressureRoster;
 import gaugeglass.steam.reckoned.ReliefReckoning;
 import gaugeglass.steam.reckoned.ReturnHeads;
@@ -58,7 +61,8 @@ public final class SteamTrade implements Trade {
                 Kind.counted("gauge", "gauges", "pressure gauge", 6),
                 Kind.counted("control", "controls", "pressure control", 6),
                 Kind.counted("safety-valve", "safety-valves", "safety valve", 4),
-                Kind.counted("trap", "traps", "steam trap", 1000));
+                Kind.counted("trap", "traps", "steam trap", 1000),
+                Kind.counted("main", "mains", "steam main", 24));
     }
 
     /** In the order of a visit. */
@@ -76,6 +80,7 @@ public final class SteamTrade implements Trade {
                         Burner.ITEMS,
                         Systems.ITEMS,
                         Piping.ITEMS,
+                        Mains.ITEMS,
                         Coil.ITEMS,
                         SafetyValves.ITEMS,
                         Cutoffs.ITEMS,
@@ -110,7 +115,9 @@ public final class SteamTrade implements Trade {
                         GaugeAgainstSteam.ALL,
                         ReturnHeads.ALL,
                         TrapStates.ALL,
-                        TrapLosses.ALL)
+                        TrapLosses.ALL,
+                        List.of(new ExitVelocityReckoning()),
+                        MainFigures.ALL)
                 .flatMap(List::stream)
                 .toList();
     }

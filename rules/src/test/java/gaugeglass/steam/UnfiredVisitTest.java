@@ -44,6 +44,8 @@ class UnfiredVisitTest {
               air-way: clear
               room-input: 440000 Btu/h
               relief-sizing: by-output
+              air-pressure-from: barometer
+              barometer: 29.92 inHg
             """;
 
     private static final String BOILER = """
@@ -52,7 +54,10 @@ class UnfiredVisitTest {
                 clearance: {stored: none, service: 30 in}
                 flue: {state: sound}
                 condition: {structure: sound, leak: none, plume: cleared-as-it-warmed}
-                piping: {stop-valves: open, equalizer: open, equalizer-size: 2.5 in}
+                system: {return: gravity}
+                piping: {stop-valves: open, equalizer: open, equalizer-size: 2.5 in, return-protection: loop,
+                         loop-nipple: {below: 3 in, length: close}, take-off: beyond-risers, header-height: 28 in,
+                         risers: {number: 2, size: 3 in}, wet-return: tight}
                 safety-valves:
                   fitted: 1
                   each:

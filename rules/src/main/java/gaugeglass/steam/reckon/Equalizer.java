@@ -1,7 +1,6 @@
 package gaugeglass.steam.reckon;
 
 import static gaugeglass.engine.quantity.Unit.BTU_PER_HOUR;
-import static gaugeglass.engine.quantity.Unit.INCH;
 import static gaugeglass.engine.quantity.Unit.POUND_PER_HOUR;
 
 import gaugeglass.engine.quantity.Quantity;
@@ -11,16 +10,12 @@ import gaugeglass.engine.quantity.Rational;
  * How large the pipe that ties a steam header to the return must be.
  *
  * <p>Source: District of Columbia mechanical code, Table 1007.2: to 250 lb/h 1 1/2 in, from 251 to 2000 2 1/2 in, above that
- * 4 in, all nominal. A boiler that makes more than 250 and less than 251 lb/h is given the larger pipe.
+ * 4 in, all nominal. A boiler that makes more than 250 and less than 251 lb/h is given the larger pipe. The table is the one
+ * that {@link Sizes#equalizer} shows on its sheet.
  */
 public final class Equalizer {
     private static final Quantity NO_STEAM = Quantity.of(0, POUND_PER_HOUR);
     private static final Quantity MOST_STEAM = Quantity.of(20_000, POUND_PER_HOUR);
-    private static final Quantity SMALL_BOILER = Quantity.of(250, POUND_PER_HOUR);
-    private static final Quantity MIDDLE_BOILER = Quantity.of(2000, POUND_PER_HOUR);
-    private static final Quantity SMALL = Quantity.of("1.5", INCH);
-    private static final Quantity MIDDLE = Quantity.of("2.5", INCH);
-    private static final Quantity LARGE = Quantity.of(4, INCH);
 
     /** One boiler horsepower as heat (US DOE Steam Tip Sheet 16) and as steam from and at 212 F. */
     private static final Rational BTU_PER_HORSEPOWER = Rational.of(33_475);
@@ -47,9 +42,6 @@ public final class Equalizer {
      */
     public static Quantity leastSize(Quantity steam) {
         Ranges.within("steam", steam, NO_STEAM, MOST_STEAM);
-        if (steam.isAtMost(SMALL_BOILER)) {
-            return SMALL;
-        }
-        return steam.isAtMost(MIDDLE_BOILER) ? MIDDLE : LARGE;
+        return Sizes.leastSize(Sizes.EQUALIZERS, steam);
     }
 }

@@ -19,6 +19,7 @@ public record PipeSize(Quantity nominal, Quantity outside, Quantity inside) {
             .map(row -> new PipeSize(
                     inches(row.text("size")), row.quantity("outside", Unit.INCH), row.quantity("inside", Unit.INCH)))
             .toList();
+    private static final Quantity LARGEST = Quantity.of(100, Unit.INCH);
 
     /**
      * The pipe of a nominal size.
@@ -37,6 +38,22 @@ public record PipeSize(Quantity nominal, Quantity outside, Quantity inside) {
             }
         }
         throw new IllegalArgumentException("pipe size of " + nominal + "; expected one of " + names() + " in");
+    }
+
+    /**
+     * The largest size that is no larger than a measured one, so that a pipe measured between two sizes is taken for the
+     * smaller.
+     *
+     * @param measured 1/2 in or more
+     * @throws IllegalArgumentException below the smallest size, or for another dimension
+     */
+    public static PipeSize notAbove(Quantity measured) {
+        PipeSize found = of(ALL.get(0).nominal);
+        Ranges.within("pipe size", measured, found.nominal, LARGEST);
+        for (PipeSize size : ALL) {
+            found = size.nominal.isAtMost(measured) ? size : found;
+        }
+        return found;
     }
 
     /** The size as it is called, without its unit: {@code 2 1/2}. */

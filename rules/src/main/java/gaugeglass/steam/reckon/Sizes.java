@@ -17,6 +17,9 @@ public final class Sizes {
     /** The line that gives the equalizer's size. */
     public static final String EQUALIZER = "equalizer, at least";
 
+    /** The table of equalizers. */
+    static final String EQUALIZERS = "equalizer.csv";
+
     /** The line that gives the drain's size. */
     public static final String DRAIN = "bottom drain, at least";
 
@@ -69,7 +72,7 @@ public final class Sizes {
      * @throws IllegalArgumentException outside that range, or for another dimension
      */
     public static Worked equalizer(Quantity steam) {
-        return looked("equalizer.csv", "dc-1007", EQUALIZER, "table of equalizing pipe at steam", steam);
+        return looked(EQUALIZERS, "dc-1007", EQUALIZER, "table of equalizing pipe at steam", steam);
     }
 
     /**
@@ -168,7 +171,7 @@ public final class Sizes {
 
     private static Worked looked(String file, String source, String what, String where, Quantity steam) {
         Ranges.above("steam", steam, NO_STEAM, MOST_STEAM);
-        Quantity size = size(file, steam);
+        Quantity size = leastSize(file, steam);
         return Working.on(Basis.STANDARD)
                 .let("steam", "steam that the boiler makes", steam, POUND_PER_HOUR)
                 .looked(what, "size", where, size, Unit.INCH, source)
@@ -176,7 +179,8 @@ public final class Sizes {
                 .worked();
     }
 
-    private static Quantity size(String file, Quantity steam) {
+    /** The size in a table's first row that reaches so far; what lies between two rows is given the larger. */
+    static Quantity leastSize(String file, Quantity steam) {
         for (Table.Row row : Table.read(file).rows()) {
             if (row.isEmpty("to") || steam.isAtMost(row.quantity("to", POUND_PER_HOUR))) {
                 return Quantity.parse(row.text("size") + " in", Dimension.LENGTH);

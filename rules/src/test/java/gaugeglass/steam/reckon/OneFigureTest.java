@@ -1,0 +1,54 @@
+package gaugeglass.steam.reckon;
+
+import static gaugeglass.engine.quantity.Unit.BTU_PER_HOUR;
+import static gaugeglass.engine.quantity.Unit.POUND_PER_HOUR;
+import static gaugeglass.engine.quantity.Unit.SQUARE_FOOT;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gaugeglass.engine.quantity.Quantity;
+import gaugeglass.steam.proof.SteamProof;
+import gaugeglass.steam.reckon.ReliefCapacity.Tubes;
+import gaugeglass.steam.reckon.Sizes.AirRule;
+import gaugeglass.steam.reckon.Sizes.Louver;
+import gaugeglass.steam.reckon.Sizes.Surface;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A rule judges by the same figure that the sheet of its reckoning shows. */
+class OneFigureTest {
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "250", "250.5", "251", "2000", "2000.1", "20000"})
+    void an_equalizer_is_judged_by_the_sheet(String poundsPerHour) {
+        Quantity steam = Quantity.of(poundsPerHour, POUND_PER_HOUR);
+        assertThat(Equalizer.leastSize(steam)).isEqualTo(Sizes.equalizer(steam).result());
+    }
+
+    @Test
+    void a_safety_valve_is_judged_by_the_sheet() {
+        Quantity output = Quantity.of(387_654, BTU_PER_HOUR);
+        assertThat(ReliefCapacity.byOutput(output))
+                .isEqualTo(Sizes.safetyValve(output).result());
+        Quantity surface = Quantity.of("61.7", SQUARE_FOOT);
+        assertThat(ReliefCapacity.bySurface(surface, Tubes.FIRE))
+                .isEqualTo(Sizes.safetyValve(surface, Surface.FIRETUBE).result());
+        assertThat(ReliefCapacity.bySurface(surface, Tubes.WATER))
+                .isEqualTo(Sizes.safetyValve(surface, Surface.WATERTUBE).result());
+    }
+
+    /** The figure itself is a limit, as codes differ; as delivered it is North Carolina's, like the sheet's. */
+    @Test
+    void combustion_air_is_judged_as_delivered_by_the_sheet() {
+        Quantity perMillion = SteamProof.stored()
+                .book()
+                .limits()
+                .get("site.air-area-per-million")
+                .quantity();
+        for (long btu : new long[] {2_000, 345_678, 1_200_000}) {
+            Quantity input = Quantity.of(btu, BTU_PER_HOUR);
+            assertThat(CombustionAir.needed(input, perMillion))
+                    .isEqualTo(Sizes.combustionAir(input, AirRule.NORTH_CAROLINA, Louver.NONE)
+                            .quantity(Sizes.FREE));
+        }
+    }
+}
