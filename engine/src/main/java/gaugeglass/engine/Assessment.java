@@ -253,6 +253,24 @@ public record Assessment(
      */
     public record Said(String rule, String subject, String text) {}
 
+    /**
+     * A finding that is on its way: it comes by waiting alone, if nothing is done before. It is a look ahead, no outcome.
+     *
+     * @param rule the card's id
+     * @param subject the tag; empty for the unit
+     * @param item the id of the dated answer
+     * @param limit the id of the span of time that runs out
+     * @param since the day from which it runs; empty where that was not seen
+     * @param day the first day on which it is found; it may be past; empty where {@code since} is
+     */
+    public record Due(
+            String rule,
+            String subject,
+            String item,
+            String limit,
+            Optional<LocalDate> since,
+            Optional<LocalDate> day) {}
+
     /** How many practices came out how. */
     public long count(Word word) {
         return outcomes.stream().filter(outcome -> outcome.outcome() == word).count();

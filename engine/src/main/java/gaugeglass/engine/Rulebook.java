@@ -31,6 +31,7 @@ public final class Rulebook {
     private final Book book;
     private final List<Reckoning> reckonings;
     private final Judges judges;
+    private volatile Optional<Ageing> ageing = Optional.empty();
 
     /** Optional, so that no class of packs is loaded where there is none. */
     private final Optional<Tailoring> tailoring;
@@ -183,6 +184,25 @@ public final class Rulebook {
 
     List<Waiver> waivers() {
         return tailoring.isEmpty() ? List.of() : tailoring.get().waivers();
+    }
+
+    /**
+     * What will be found of a unit by waiting alone: what wears out, and what has to be done again.
+     *
+     * <p>It holds for what was seen, as left; whether a thing is of a kind that a limit is for, the rules themselves tell.
+     * Looked at are the rules that hold one dated answer against one span of time.
+     *
+     * @param observations what was seen
+     * @return by the rulebook's order, then subject; without a day where the date was not seen
+     */
+    public List<Assessment.Due> due(Observations observations) {
+        Optional<Ageing> known = ageing;
+        if (known.isEmpty()) {
+            // Two threads may both make it; they make the same.
+            known = Optional.of(Ageing.of(this));
+            ageing = known;
+        }
+        return known.get().due(observed(observations));
     }
 
     List<Reckoning> reckonings() {

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
@@ -122,6 +123,34 @@ public final class Judges {
             List<Evidence> found = matches.getOrDefault(program.rule.name(), List.of());
             agree(program, found, reached.get(i));
             verdicts(program, facts, about.apply(program.rule), found, reached.get(i), verdicts);
+        }
+        return verdicts;
+    }
+
+    /**
+     * Reads a few rules with the second judge alone, for a look ahead on which no verdict hangs.
+     *
+     * @param facts what is and what may be there
+     * @param only the rules that are read, told apart as the objects of the index that they are
+     * @return what was found, with the facts that matched and nothing bound, and what is open, in the index's order,
+     *     subjects sorted; nothing of what is ruled out
+     */
+    public List<Verdict> ahead(Facts facts, Collection<RuleEntry> only) {
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Program program : programs) {
+            if (!only.contains(program.rule)) {
+                continue;
+            }
+            new TreeMap<>(OpenJudge.read(program, facts)).forEach((subject, reach) -> {
+                if (!reach.matches.isEmpty()) {
+                    List<Evidence> evidence = new ArrayList<>();
+                    reach.matches.forEach(match -> evidence.add(new Evidence(List.of(match), Map.of())));
+                    verdicts.add(new Verdict(program.rule, subject, Verdict.Outcome.FOUND, evidence, List.of()));
+                } else {
+                    List<Missing> missing = List.copyOf(reach.missing);
+                    verdicts.add(new Verdict(program.rule, subject, Verdict.Outcome.UNDETERMINED, List.of(), missing));
+                }
+            });
         }
         return verdicts;
     }
