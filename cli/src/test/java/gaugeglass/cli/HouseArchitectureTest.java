@@ -87,6 +87,17 @@ class HouseArchitectureTest {
             .because("templates and paper are megabytes that nobody waits for who only wants a verdict");
 
     @ArchTest
+    static final ArchRule one_place_writes_tables_for_spreadsheets = noClasses()
+            .that()
+            .resideInAPackage("gaugeglass.cli..")
+            .and()
+            .resideOutsideOfPackage("gaugeglass.cli.table..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("de.siegmar..")
+            .because("a cell that a spreadsheet takes for a formula is made harmless there, and nowhere else");
+
+    @ArchTest
     static final ArchRule judging_knows_no_pages = noClasses()
             .that()
             .resideInAnyPackage(
@@ -100,7 +111,7 @@ class HouseArchitectureTest {
             .haveFullyQualifiedName("gaugeglass.cli.Main")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("gaugeglass.cli.printed..", "gaugeglass.cli.picture..")
+            .resideInAnyPackage("gaugeglass.cli.printed..", "gaugeglass.cli.picture..", "gaugeglass.cli.fleet..")
             .because("what a cold assess touches must not load them");
 
     @ArchTest

@@ -1,16 +1,12 @@
 package gaugeglass.cli.printed;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
+import gaugeglass.cli.table.Csv;
 import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.Inspection.Decided;
 import gaugeglass.engine.reading.NodeWriter;
-import gaugeglass.engine.text.Plain;
 import gaugeglass.engine.text.Words;
-import java.io.IOException;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,39 +17,27 @@ final class WorkListFiles {
     /** The version of both forms. */
     static final int FORMAT = 1;
 
-    /** Spreadsheets take UTF-8 for something else without it. */
-    private static final String BYTE_ORDER_MARK = "\uFEFF";
-
-    /** A cell that begins with one of these is a formula to some spreadsheet. */
-    private static final String FORMULA_STARTS = "=+-@|%\uFF1D\uFF0B\uFF0D\uFF20";
-
     private WorkListFiles() {}
 
     /** One row for each line of work, below a row of headings. */
     static String csv(Judged.Visit visit, List<List<WorkLine>> byUnit) {
         StringWriter out = new StringWriter();
-        out.write(BYTE_ORDER_MARK);
-        try (CsvWriter csv =
-                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out)) {
-            csv.writeRecord(
-                    "site",
-                    "visited",
-                    "boiler",
-                    "line",
-                    "urgency",
-                    "work",
-                    "about",
-                    "findings",
-                    "checks",
-                    "decision",
-                    "decided by",
-                    "decided on",
-                    "note");
-            for (List<WorkLine> lines : byUnit) {
-                lines.forEach(line -> csv.writeRecord(cells(visit.inspection(), line)));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        List<String> headings = List.of(
+                "site",
+                "visited",
+                "boiler",
+                "line",
+                "urgency",
+                "work",
+                "about",
+                "findings",
+                "checks",
+                "decision",
+                "decided by",
+                "decided on",
+                "note");
+        try (Csv csv = Csv.to(out, headings)) {
+            byUnit.forEach(lines -> lines.forEach(line -> csv.row(cells(visit.inspection(), line))));
         }
         return out.toString();
     }
@@ -64,7 +48,7 @@ final class WorkListFiles {
                 .forEach(ref -> checks.add(ref.subject().isEmpty() ? ref.rule() : ref.rule() + ":" + ref.subject()));
         List<Decided> decided =
                 line.decisions().stream().map(WorkLine.Decision::decided).toList();
-        List<String> cells = List.of(
+        return List.of(
                 inspection.siteName().isEmpty() ? inspection.siteId() : inspection.siteName(),
                 inspection.date().toString(),
                 line.unit(),
@@ -78,19 +62,11 @@ final class WorkListFiles {
                 joined(decided.stream().map(Decided::by).toList()),
                 joined(decided.stream().map(one -> one.on().toString()).toList()),
                 joined(decided.stream().map(Decided::note).toList()));
-        return cells.stream().map(WorkListFiles::harmless).toList();
     }
 
     private static String joined(List<String> texts) {
         return String.join(
                 "; ", texts.stream().filter(text -> !text.isEmpty()).distinct().toList());
-    }
-
-    /** A cell that no spreadsheet takes for a formula. */
-    static String harmless(String text) {
-        String plain = Plain.of(text.replace('\t', ' ').replace('\r', ' ').replace('\n', ' '));
-        String begins = plain.strip();
-        return !begins.isEmpty() && FORMULA_STARTS.indexOf(begins.charAt(0)) >= 0 ? "'" + plain : plain;
     }
 
     static String json(Judged.Visit visit, String rulebook, List<List<WorkLine>> byUnit) {

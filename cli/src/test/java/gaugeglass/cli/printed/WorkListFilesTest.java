@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import gaugeglass.cli.table.Csv;
 import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.Assessment.Ref;
 import gaugeglass.engine.book.Urgency;
@@ -94,12 +95,12 @@ class WorkListFilesTest {
     @ParameterizedTest
     @ValueSource(strings = {"=1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1", "  =1", "\n=1", "\uFF1D1", "|cmd", "%0A=1"})
     void what_a_spreadsheet_could_take_for_a_formula_is_defused(String text) {
-        assertThat(WorkListFiles.harmless(text)).startsWith("'");
+        assertThat(Csv.harmless(text)).startsWith("'");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"Elm Hall", "2026-09-14", "1", "a=b", "", "(-)"})
     void what_is_none_stays_as_it_is(String text) {
-        assertThat(WorkListFiles.harmless(text)).isEqualTo(text);
+        assertThat(Csv.harmless(text)).isEqualTo(text);
     }
 }
