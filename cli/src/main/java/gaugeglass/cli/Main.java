@@ -19,6 +19,9 @@ public final class Main {
     /** The launcher tells here how many columns the terminal has; it is not set where standard output is none. */
     private static final String TERMINAL = "gaugeglass.terminal";
 
+    /** Here it tells the same of standard error. */
+    private static final String WATCHED = "gaugeglass.watched";
+
     private Main() {}
 
     /**
@@ -42,6 +45,7 @@ public final class Main {
                 Main.class.getClassLoader());
         shell.at(LocalDateTime::now, () -> System.nanoTime() / 1_000_000);
         shell.home(Main::home);
+        shell.watched(columns(System.getProperty(WATCHED, ""), 0));
         int code;
         try {
             code = Commands.run(args, shell);

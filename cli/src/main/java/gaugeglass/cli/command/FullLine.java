@@ -69,6 +69,8 @@ final class FullLine {
         switch (said.commandSpec().name()) {
             case "assess":
                 return AssessCommand.run(assess(said), shell);
+            case "fleet":
+                return FleetCommand.run(FleetLine.fleet(said), shell);
             case "check":
                 return CheckCommand.run(check(said), shell);
             case "rulebook":
@@ -231,7 +233,7 @@ final class FullLine {
         return said.matchedPositionalValue(0, List.of());
     }
 
-    private static List<String> inputs(ParseResult said) throws Wrong {
+    static List<String> inputs(ParseResult said) throws Wrong {
         List<String> words = words(said);
         if (words.isEmpty() || words.contains("")) {
             throw new Wrong("no inspection is named; expected files, folders, or - for standard input");
@@ -240,7 +242,7 @@ final class FullLine {
     }
 
     private int schema(List<String> names) throws Wrong {
-        List<String> known = List.of("inspection", "assessment");
+        List<String> known = List.of("inspection", "assessment", "fleet");
         if (names.isEmpty()) {
             throw new Wrong("no schema is named; expected one of " + String.join(", ", known));
         }
@@ -388,7 +390,7 @@ final class FullLine {
                 .paramLabel("NAME")
                 .type(List.class)
                 .auxiliaryTypes(String.class)
-                .description("inspection (what is read) or assessment (what is printed as JSON).")
+                .description("inspection (what is read), assessment or fleet (what is printed as JSON).")
                 .build());
 
         CommandSpec walk = command(
@@ -422,6 +424,7 @@ final class FullLine {
                 walk,
                 assess,
                 check,
+                FleetLine.spec(),
                 ReportLine.report(),
                 ReportLine.decide(),
                 ReportLine.sheet(),
@@ -450,7 +453,7 @@ final class FullLine {
         return command;
     }
 
-    private static PositionalParamSpec inputs() {
+    static PositionalParamSpec inputs() {
         return PositionalParamSpec.builder()
                 .index("0..*")
                 .arity("1..*")
@@ -461,7 +464,7 @@ final class FullLine {
                 .build();
     }
 
-    private static OptionSpec lines() {
+    static OptionSpec lines() {
         return flag("--lines", "Every FILE holds one inspection as JSON on each line, whatever it is called.");
     }
 

@@ -45,6 +45,8 @@ public final class Shell {
         throw new IllegalStateException("this shell was not told where the user's own things are");
     };
     private boolean canWrite = true;
+    private int watched;
+    private int barred;
     private Supplier<LocalDateTime> now = () -> {
         throw new IllegalStateException("this shell was not given the time");
     };
@@ -126,6 +128,16 @@ public final class Shell {
             }
         }
         return false;
+    }
+
+    /** Tells that somebody watches what is said beside the results, on a screen of so many columns; 0 where nobody does. */
+    public Shell watched(int columns) {
+        this.watched = columns;
+        return this;
+    }
+
+    int watched() {
+        return watched;
     }
 
     LocalDateTime now() {
@@ -246,9 +258,22 @@ public final class Shell {
     }
 
     /** Says one line beside the results. What it quotes of a user's is made harmless. */
-    void say(String words) {
+    synchronized void say(String words) {
+        bar("");
+        err(Plain.of(words) + "\n");
+    }
+
+    /** Shows one line beside the results in the place of the one shown before; an empty one takes it away. */
+    synchronized void bar(String line) {
+        if (barred > 0 || !line.isEmpty()) {
+            err("\r" + line + " ".repeat(Math.max(0, barred - line.length())) + (line.isEmpty() ? "\r" : ""));
+        }
+        barred = line.length();
+    }
+
+    private void err(String words) {
         try {
-            err.write((Plain.of(words) + "\n").getBytes(screen.charset()));
+            err.write(words.getBytes(screen.charset()));
             err.flush();
         } catch (IOException e) {
             // Nobody is left to be told.

@@ -1,5 +1,6 @@
 package gaugeglass.cli.visit;
 
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,11 +13,13 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * The inspections that the words of a command line name: files, folders with everything in them, {@code -} for
@@ -38,6 +41,9 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
     private Iterator<Task> current = Collections.emptyIterator();
     private Optional<InputStream> open = Optional.empty();
     private boolean isInputUsed;
+    private long taken;
+    private long found;
+    private boolean isAllFound;
 
     /**
      * Names the inspections.
@@ -69,6 +75,16 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
         }
     }
 
+    /** How many bytes there are in all; empty while that is not known, and for ever with standard input. */
+    public OptionalLong size() {
+        return isAllFound ? OptionalLong.of(found) : OptionalLong.empty();
+    }
+
+    /** How many bytes were taken of them. */
+    public long taken() {
+        return taken;
+    }
+
     @Override
     public boolean hasNext() {
         while (!current.hasNext()) {
@@ -77,6 +93,7 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
                 return false;
             }
             current = tasks(words.next());
+            isAllFound = !words.hasNext() && !isInputUsed;
         }
         return true;
     }
@@ -95,7 +112,7 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
                 return one(Task.unusable(STANDARD_INPUT, 0, "it was read already", "\"-\" once"));
             }
             isInputUsed = true;
-            return asLines ? new Lines(STANDARD_INPUT, in) : one(Task.of(STANDARD_INPUT, in));
+            return asLines ? new Lines(STANDARD_INPUT, counted(in)) : one(Task.of(STANDARD_INPUT, counted(in)));
         }
         Path path;
         try {
@@ -103,17 +120,50 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
         } catch (InvalidPathException e) {
             return one(Task.unusable(word, 0, "this cannot be the name of a file", ""));
         }
-        return Files.isDirectory(path) ? new Folder(path) : file(path);
+        if (Files.isDirectory(path)) {
+            return new Folder(path);
+        }
+        long size = size(path);
+        found += size;
+        return file(path, size);
     }
 
-    private Iterator<Task> file(Path path) {
+    private static long size(Path path) {
+        try {
+            return Files.size(path);
+        } catch (IOException e) {
+            // Reading it tells why.
+            return 0;
+        }
+    }
+
+    private InputStream counted(InputStream stream) {
+        return new FilterInputStream(stream) {
+            @Override
+            public int read() throws IOException {
+                int one = super.read();
+                taken += one < 0 ? 0 : 1;
+                return one;
+            }
+
+            @Override
+            public int read(byte[] bytes, int from, int length) throws IOException {
+                int count = super.read(bytes, from, length);
+                taken += Math.max(0, count);
+                return count;
+            }
+        };
+    }
+
+    private Iterator<Task> file(Path path, long size) {
         if (!asLines && !ending(path).endsWith(LINES)) {
+            taken += size;
             return one(Task.of(path));
         }
         try {
             InputStream stream = Files.newInputStream(path);
             open = Optional.of(stream);
-            return new Lines(path.toString(), stream);
+            return new Lines(path.toString(), counted(stream));
         } catch (IOException e) {
             // Reading it whole fails for the same reason, and has the words for it.
             return one(Task.of(path));
@@ -141,14 +191,16 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
         }
     }
 
+    private record Found(Path path, long size) {}
+
     /** Everything in a folder and below; a file of lines among them is read line by line. */
     private final class Folder implements Iterator<Task> {
         private final List<Task> wrong = new ArrayList<>();
-        private final Iterator<Path> files;
+        private final Iterator<Found> files;
         private Iterator<Task> file = Collections.emptyIterator();
 
         Folder(Path folder) {
-            List<Path> found = new ArrayList<>();
+            List<Found> all = new ArrayList<>();
             try {
                 Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                     @Override
@@ -169,7 +221,7 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
                                         "their folder named by itself"));
                             }
                         } else if (!isHidden(at) && isInspection(at)) {
-                            found.add(at);
+                            all.add(new Found(at, attributes.size()));
                         }
                         return FileVisitResult.CONTINUE;
                     }
@@ -189,15 +241,18 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
             } catch (IOException e) {
                 wrong.add(Task.unusable(folder.toString(), 0, "this folder cannot be read to its end", ""));
             }
-            Collections.sort(found);
-            if (found.isEmpty() && wrong.isEmpty()) {
+            all.sort(Comparator.comparing(Found::path));
+            for (Found one : all) {
+                found += one.size();
+            }
+            if (all.isEmpty() && wrong.isEmpty()) {
                 wrong.add(Task.unusable(
                         folder.toString(),
                         0,
                         "there is no inspection in this folder",
                         "files ending in .yaml, .yml, .json or .jsonl"));
             }
-            files = found.iterator();
+            files = all.iterator();
         }
 
         private boolean isHidden(Path at) {
@@ -218,7 +273,8 @@ public final class Sources implements Iterator<Task>, AutoCloseable {
         public boolean hasNext() {
             while (!file.hasNext() && files.hasNext()) {
                 close();
-                file = file(files.next());
+                Found next = files.next();
+                file = file(next.path(), next.size());
             }
             return file.hasNext() || !wrong.isEmpty();
         }

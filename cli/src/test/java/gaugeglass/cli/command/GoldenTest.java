@@ -47,6 +47,14 @@ class GoldenTest {
                 Ran.of("assess", EXAMPLES.resolve("jumper-removed.yaml").toString(), "--as", "json"));
     }
 
+    @Test
+    void the_fleet_of_all_examples_prints_what_it_printed() throws IOException {
+        Ran ran = Ran.of("fleet", EXAMPLES.toString(), "--top", "5");
+
+        assertThat(ran.err()).isEqualTo("gaugeglass: " + examples().size() + " inspections judged\n");
+        same("fleet.txt", new Ran(ran.code(), ran.out(), ""));
+    }
+
     private static void same(String name, Ran ran) throws IOException {
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
