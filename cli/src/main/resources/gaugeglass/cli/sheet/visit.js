@@ -273,6 +273,9 @@ function holdsFor(condition, keys, statuses) {
   }
   if (earlier.counts) {
     const counted = count(earlier.kind);
+    if (statuses.get(placeOf(condition.item, {tag: "", member: ""})) === "closed") {
+      return "closed";
+    }
     if (counted.number === null) {
       return counted.unread === "" ? "waiting" : "open";
     }
