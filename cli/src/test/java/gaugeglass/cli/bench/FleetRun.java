@@ -28,6 +28,7 @@ import java.util.concurrent.TimeUnit;
  * disk; the making is part of the time.
  */
 public final class FleetRun {
+    private static final String HEAP = "-Xmx256m";
     private static final int SITES = 1000;
     private static final int MILLIS_BETWEEN = 200;
 
@@ -46,6 +47,7 @@ public final class FleetRun {
             Path path = Path.of(file);
             lines.add(NodeWriter.line(tree(NodeReader.read(file, SourceText.read(path), new ArrayList<>()))));
         }
+        System.out.printf("Heap bounded by %s%n", System.getenv().getOrDefault("GAUGEGLASS_JAVA_OPTS", HEAP));
         System.out.printf(
                 "%-14s %9s %9s %9s %10s %12s %12s%n",
                 "fleet", "visits", "sites", "seconds", "a second", "CPU us each", "peak MB");
@@ -84,6 +86,8 @@ public final class FleetRun {
     private static void measure(String name, String launcher, List<String> lines, int visits, int sites)
             throws IOException, InterruptedException {
         ProcessBuilder builder = new ProcessBuilder(launcher, "fleet", "-", "--lines", "--as", "json");
+        // Within this all of it has to be kept; without a bound the process takes what the machine lets it have.
+        builder.environment().putIfAbsent("GAUGEGLASS_JAVA_OPTS", HEAP);
         builder.redirectOutput(ProcessBuilder.Redirect.DISCARD);
         builder.redirectError(ProcessBuilder.Redirect.INHERIT);
         long start = System.nanoTime();
