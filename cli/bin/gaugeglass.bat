@@ -15,5 +15,5 @@ if errorlevel 1 (
     echo gaugeglass: install one, or set JAVA_HOME to the folder of one that is there already. 1>&2
     exit /b 4
 )
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Dfile.encoding=UTF-8 %GAUGEGLASS_JAVA_OPTS% -cp "%HERE%..\lib\*" gaugeglass.cli.Main %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Dfile.encoding=UTF-8 "-Dgaugeglass.workshop=%HERE%..\workshop" %GAUGEGLASS_JAVA_OPTS% -cp "%HERE%..\lib\*" gaugeglass.cli.Main %*
 exit /b %ERRORLEVEL%

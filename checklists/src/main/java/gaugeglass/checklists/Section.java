@@ -36,6 +36,10 @@ public record Section(
     }
 
     Section with(List<Question> others) {
-        return new Section(id, title, stage, each, member, intro, others, panels);
+        // A panel of which a part is gone is asked question by question.
+        List<Panel> whole = panels.stream()
+                .filter(panel -> others.containsAll(panel.parts()))
+                .toList();
+        return new Section(id, title, stage, each, member, intro, others, whole);
     }
 }

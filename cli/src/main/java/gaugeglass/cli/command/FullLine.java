@@ -91,6 +91,10 @@ final class FullLine {
             case "schema":
                 return schema(words(said));
             default:
+                if (said.commandSpec().parent() != null
+                        && said.commandSpec().parent().name().equals("pack")) {
+                    return PackCommand.run(said, shell);
+                }
                 usage(said.commandSpec()).lines().forEach(shell::say);
                 return Code.WRONG_LINE;
         }
@@ -428,6 +432,7 @@ final class FullLine {
                 ReportLine.report(),
                 ReportLine.decide(),
                 ReportLine.sheet(),
+                PackCommand.spec(),
                 reckon,
                 rulebook,
                 blank,

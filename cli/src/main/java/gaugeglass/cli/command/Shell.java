@@ -41,6 +41,9 @@ public final class Shell {
     /** Optional, so that no class of packs is loaded where none is laid on. */
     private Optional<Tailoring> tailoring = Optional.empty();
 
+    /** Where the classes of the packs are too, when some are laid on. */
+    private ClassLoader tailored;
+
     private Supplier<Path> home = () -> {
         throw new IllegalStateException("this shell was not told where the user's own things are");
     };
@@ -80,6 +83,7 @@ public final class Shell {
         this.version = version;
         this.threads = threads;
         this.loader = loader;
+        this.tailored = loader;
     }
 
     /** Gives it the time of day and a clock that only runs forward; without them nothing can be walked. */
@@ -93,6 +97,10 @@ public final class Shell {
     public Shell home(Supplier<Path> home) {
         this.home = home;
         return this;
+    }
+
+    ClassLoader loader() {
+        return loader;
     }
 
     Path home() {
@@ -111,7 +119,13 @@ public final class Shell {
      */
     void lay(List<String> packs, List<String> inspections) {
         if (!packs.isEmpty() || hasBeside(inspections)) {
-            tailoring = Laying.over(untouched(), packs, inspections, BESIDE, home);
+            Optional<Laying.Laid> laid = Laying.over(untouched(), packs, inspections, BESIDE, home, loader);
+            if (laid.isPresent()) {
+                tailoring = Optional.of(laid.get().tailoring());
+                tailored = laid.get().loader();
+            } else {
+                tailoring = Optional.empty();
+            }
         }
     }
 
@@ -166,7 +180,7 @@ public final class Shell {
 
     /** The rulebook with its judges, made ready anew by each call. */
     Rulebook rulebook() {
-        return tailoring.isEmpty() ? Rulebook.of(untouched(), loader) : Rulebook.of(tailoring.get(), loader);
+        return tailoring.isEmpty() ? Rulebook.of(untouched(), loader) : Rulebook.of(tailoring.get(), tailored);
     }
 
     /** The same, ready sooner for a single visit: reading it goes on while other threads make the judges ready. */
@@ -178,7 +192,7 @@ public final class Shell {
         };
         return tailoring.isEmpty()
                 ? Rulebook.of(untouched(), loader, beside)
-                : Rulebook.of(tailoring.get(), loader, beside);
+                : Rulebook.of(tailoring.get(), tailored, beside);
     }
 
     /** What is laid over the rulebook, lowest first. */
@@ -200,7 +214,7 @@ public final class Shell {
         return tailoring.isEmpty() ? untouched() : tailoring.get().stored();
     }
 
-    private StoredBook untouched() {
+    StoredBook untouched() {
         if (stored.isEmpty()) {
             stored = Optional.of(StoredBook.read(
                     StoredBook.PATH,

@@ -1,6 +1,7 @@
 package gaugeglass.cli.pack;
 
 import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.pack.CompiledPack;
 import gaugeglass.engine.pack.Pack;
 import gaugeglass.engine.pack.PackFiles;
 import gaugeglass.engine.pack.PackReader;
@@ -15,7 +16,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -27,43 +30,69 @@ public final class Laying {
     private Laying() {}
 
     /**
+     * Packs laid over a rulebook.
+     *
+     * @param loader where all classes are, those of the packs too
+     */
+    public record Laid(Tailoring tailoring, ClassLoader loader) {}
+
+    /**
      * Lays packs on.
      *
      * @param named those named on the command line
      * @param inspections the words that name the inspections, for the file beside them
      * @param besideName what that file is called
      * @param home where the user's own things are
+     * @param loader where the rulebook's classes are
      * @return nothing where no pack is to be laid on
      * @throws Mistakes when one cannot be used, or when it is not clear which are meant
      */
-    public static Optional<Tailoring> over(
-            StoredBook standard, List<String> named, List<String> inspections, String besideName, Supplier<Path> home) {
-        List<Path> paths = named.isEmpty() ? beside(inspections, besideName) : paths(named);
+    public static Optional<Laid> over(
+            StoredBook standard,
+            List<String> named,
+            List<String> inspections,
+            String besideName,
+            Supplier<Path> home,
+            ClassLoader loader) {
+        List<Path> paths = named.isEmpty() ? beside(inspections, besideName) : paths(named, home);
         if (paths.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(
-                Tailoring.of(standard, read(paths, standard.vocabulary().unit().id()), new SteamTrade()));
+        return Optional.of(laid(standard, paths, home, loader, true));
     }
 
-    /** Reads packs; what is wrong in any of them is told together. */
-    static List<Pack> read(List<Path> paths, String unitKey) {
+    /**
+     * Lays packs on.
+     *
+     * @param isSigned whether a pack with rules must be signed by a trusted key; not where its maker is at work on it
+     */
+    static Laid laid(StoredBook standard, List<Path> paths, Supplier<Path> home, ClassLoader loader, boolean isSigned) {
         List<Pack> packs = new ArrayList<>();
         List<Mistake> mistakes = new ArrayList<>();
+        Map<String, StoredBook> compiled = new HashMap<>();
+        ClassLoader last = loader;
         for (Path path : paths) {
             try {
                 PackFiles files = PackFiles.read(path);
-                if (files.hasRules()) {
-                    mistakes.add(new Mistake(
-                            files.name(),
-                            0,
-                            0,
-                            "",
-                            "rules of a pack's own cannot be used yet",
-                            "limits and words",
-                            ""));
+                boolean hasRules = files.hasRules();
+                if (hasRules && isSigned) {
+                    new Keys(home.get()).verify(files);
                 }
-                packs.add(PackReader.read(files, unitKey));
+                Optional<Pack> pack = Optional.empty();
+                try {
+                    pack = Optional.of(
+                            PackReader.read(files, standard.vocabulary().unit().id()));
+                } catch (Mistakes e) {
+                    mistakes.addAll(e.all());
+                }
+                if (pack.isPresent()) {
+                    packs.add(pack.get());
+                    if (hasRules) {
+                        CompiledPack own = new Workshop(home.get()).compiled(pack.get(), standard.write());
+                        last = own.loader(last);
+                        compiled.put(pack.get().name(), StoredBook.read(files.name(), own.stored(), last));
+                    }
+                }
             } catch (Mistakes e) {
                 mistakes.addAll(e.all());
             }
@@ -71,10 +100,15 @@ public final class Laying {
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
-        return packs;
+        return new Laid(Tailoring.of(standard, packs, new SteamTrade(), compiled), last);
     }
 
-    private static List<Path> paths(List<String> named) {
+    /** The places of the packs that words name: files, folders, or names of packs that were taken. */
+    static List<Path> places(List<String> words, Supplier<Path> home) {
+        return paths(words, home);
+    }
+
+    private static List<Path> paths(List<String> named, Supplier<Path> home) {
         if (named.contains(NONE)) {
             if (named.size() > 1) {
                 throw wrong("--pack", 0, "\"none\" stands beside other packs", "\"none\" alone");
@@ -84,7 +118,10 @@ public final class Laying {
         List<Path> paths = new ArrayList<>();
         for (String word : named) {
             try {
-                paths.add(Path.of(word));
+                Path path = Path.of(word);
+                boolean isName = !Files.exists(path) && word.matches("[a-z][a-z0-9-]*");
+                Path taken = isName ? home.get().resolve("taken").resolve(word + ".zip") : path;
+                paths.add(Files.exists(taken) ? taken : path);
             } catch (InvalidPathException e) {
                 throw wrong(word, 0, "this cannot be the name of a pack", "a folder or a zip");
             }

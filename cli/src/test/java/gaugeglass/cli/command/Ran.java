@@ -5,10 +5,14 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 
 /** One command run inside the test, with everything it said. */
 record Ran(int code, String out, String err) {
+    /** Packs that were taken, keys and what was compiled, for all tests. */
+    static final Path HOME = Path.of("target/test-home").toAbsolutePath();
+
     private static final Screen PLAIN = new Screen(80, StandardCharsets.US_ASCII, false);
 
     static Ran of(String... args) {
@@ -35,7 +39,8 @@ record Ran(int code, String out, String err) {
                         "of the test",
                         threads,
                         Ran.class.getClassLoader())
-                .at(() -> LocalDateTime.of(2026, 9, 14, 8, 30), () -> 0);
+                .at(() -> LocalDateTime.of(2026, 9, 14, 8, 30), () -> 0)
+                .home(() -> HOME);
         int code = Commands.run(args, shell);
         boolean json = out.size() > 0 && "{[".indexOf(out.toByteArray()[0]) >= 0;
         Charset charset = json ? StandardCharsets.UTF_8 : screen.charset();

@@ -53,7 +53,13 @@ public final class RuleFile {
                 || !descr.getGlobals().isEmpty()
                 || !descr.getTypeDeclarations().isEmpty()
                 || !descr.getFunctionImports().isEmpty()
-                || !descr.getEnumDeclarations().isEmpty()) {
+                || !descr.getEnumDeclarations().isEmpty()
+                || !descr.getAttributes().isEmpty()
+                || !descr.getEntryPointDeclarations().isEmpty()
+                || !descr.getWindowDeclarations().isEmpty()
+                || !descr.getAccumulateImports().isEmpty()
+                || descr.getNamespace() != null && !descr.getNamespace().isEmpty()
+                || descr.getUnit() != null) {
             wrong(1, "a rule file holds rules only", "no package, import, function, global or declare");
         }
         List<WrittenRule> rules = new ArrayList<>();
@@ -72,7 +78,10 @@ public final class RuleFile {
                     "\"" + rule.getName() + "\" does not name a card and a band",
                     "\"card / band\" or \"card / band / variant\"");
         }
-        if (!rule.isRule() || !rule.getAttributes().isEmpty() || rule.getParentName() != null) {
+        if (!rule.isRule()
+                || !rule.getAttributes().isEmpty()
+                || rule.getParentName() != null
+                || !rule.getAnnotationNames().isEmpty()) {
             wrong(line, "\"" + rule.getName() + "\" carries an attribute", "a rule is conditions only");
         }
         if (!rule.getNamedConsequences().isEmpty()
@@ -89,7 +98,8 @@ public final class RuleFile {
                     && pattern.getSource() == null
                     && pattern.getIdentifier() == null
                     && pattern.getBehaviors().isEmpty()
-                    && !pattern.isQuery()) {
+                    && !pattern.isQuery()
+                    && pattern.getAnnotationNames().isEmpty()) {
                 patterns.add(pattern(pattern));
             } else {
                 wrong(

@@ -232,8 +232,15 @@ public final class PackReader {
         Map<String, Setting> settings = new LinkedHashMap<>();
         form(LIMITS).ifPresent(form -> {
             settings.putAll(LimitLayer.settings(form.form("limits")));
-            if (!form.has("limits")) {
+            if (!form.has("limits") && !form.has("own")) {
                 form.text("limits");
+            }
+            if (form.has("own") && !files.hasRules()) {
+                form.wrong(
+                        "own",
+                        "the pack has limits of its own, but no rules that use them",
+                        "rules, or no such limits",
+                        "");
             }
             form.close();
         });

@@ -1,9 +1,12 @@
 package gaugeglass.engine.pack;
 
 import gaugeglass.engine.book.Book;
+import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.LaidOn;
+import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.LimitLayer;
 import gaugeglass.engine.book.LimitLayer.Level;
+import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.book.StoredBook;
 import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.observation.Answer;
@@ -63,9 +66,10 @@ public final class Tailoring {
      * Lays packs over a rulebook, whatever their order here.
      *
      * @param trade the rulebook's trade
+     * @param compiled by a pack's name, what it has of its own; its classes are in the loaders of their vocabularies
      * @throws Mistakes with everything that they may not say
      */
-    public static Tailoring of(StoredBook standard, List<Pack> packs, Trade trade) {
+    public static Tailoring of(StoredBook standard, List<Pack> packs, Trade trade, Map<String, StoredBook> compiled) {
         List<Pack> ordered = new ArrayList<>(packs);
         ordered.sort(Comparator.comparing(Pack::level));
         List<Mistake> mistakes = new ArrayList<>();
@@ -74,6 +78,25 @@ public final class Tailoring {
             throw new Mistakes(mistakes);
         }
         Book book = standard.book();
+        Vocabulary vocabulary = standard.vocabulary();
+        List<ItemType> added = new ArrayList<>();
+        for (Pack pack : ordered) {
+            StoredBook own = compiled.get(pack.name());
+            if (own != null) {
+                for (ItemType item : own.vocabulary().items()) {
+                    if (standard.vocabulary().item(item.id()).isEmpty()) {
+                        added.add(item);
+                    }
+                }
+                book = joined(book, pack, own.book(), mistakes);
+            }
+        }
+        try {
+            vocabulary = vocabulary.with(added);
+        } catch (IllegalArgumentException e) {
+            mistakes.add(
+                    new Mistake("--pack", 0, 0, "", "two packs describe one observation: " + e.getMessage(), "", ""));
+        }
         try {
             book = book.withLimits(LimitLayer.over(
                     book.limits(), ordered.stream().map(Pack::limits).toList()));
@@ -81,10 +104,11 @@ public final class Tailoring {
             mistakes.addAll(e.all());
         }
         List<Answer> settled = new ArrayList<>();
+        Vocabulary known = vocabulary;
         for (Pack pack : ordered) {
             lawful(pack, mistakes);
             for (Pack.Settled one : pack.settled()) {
-                settled(standard.vocabulary(), pack, one, mistakes).ifPresent(answer -> {
+                settled(known, pack, one, mistakes).ifPresent(answer -> {
                     if (settled.stream().anyMatch(other -> other.item().equals(answer.item()))) {
                         wrong(pack, one, one.item() + " is settled twice", "each once", "", mistakes);
                     }
@@ -92,7 +116,7 @@ public final class Tailoring {
                 });
             }
         }
-        Rewording words = new Rewording(book, trade, standard.vocabulary(), mistakes);
+        Rewording words = new Rewording(book, trade, vocabulary, mistakes);
         List<Waiver> waivers = new ArrayList<>();
         Map<ItemType, String> dropped = new LinkedHashMap<>();
         for (Pack pack : ordered) {
@@ -126,6 +150,42 @@ public final class Tailoring {
     /** The ids of the items that are not asked. */
     public Set<String> notAsked() {
         return dropped.keySet().stream().map(ItemType::id).collect(Collectors.toSet());
+    }
+
+    /** The book with a pack's own checks behind those that are there. */
+    private static Book joined(Book book, Pack pack, Book own, List<Mistake> mistakes) {
+        Map<String, Card> cards = new LinkedHashMap<>(book.cards());
+        Map<String, Limit> limits = new LinkedHashMap<>(book.limits());
+        own.cards().forEach((id, card) -> {
+            if (cards.put(id, card) != null) {
+                mistakes.add(twice(pack, "check", id));
+            }
+        });
+        own.limits().forEach((id, limit) -> {
+            if (limits.put(id, limit) != null) {
+                mistakes.add(twice(pack, "limit", id));
+            }
+        });
+        List<RuleEntry> rules = new ArrayList<>(book.rules());
+        rules.addAll(own.rules());
+        List<String> models = new ArrayList<>(book.models());
+        models.addAll(own.models());
+        return new Book(
+                book.name(),
+                book.version(),
+                book.hash(),
+                cards,
+                limits,
+                book.cautions(),
+                book.remedies(),
+                book.diagnoses(),
+                rules,
+                models);
+    }
+
+    private static Mistake twice(Pack pack, String what, String id) {
+        return new Mistake(
+                pack.files().name(), 0, 0, id, "there is a " + what + " of this id below it", "an id of its own", "");
     }
 
     private static void names(Book book, List<Pack> packs, List<Mistake> mistakes) {

@@ -55,6 +55,27 @@ public final class ItemType {
         this.loader = loader;
     }
 
+    /**
+     * An item that is described and not written as an annotated record; its class must have these components in order.
+     *
+     * @param loader where the class is; it is loaded when a fact is first made
+     */
+    public static ItemType described(
+            String id,
+            String kind,
+            Stage stage,
+            String ask,
+            String look,
+            boolean structural,
+            boolean carried,
+            List<String> unreadBecause,
+            String className,
+            List<Component> components,
+            ClassLoader loader) {
+        return new ItemType(
+                id, kind, stage, ask, look, structural, carried, false, unreadBecause, className, components, loader);
+    }
+
     public String id() {
         return id;
     }

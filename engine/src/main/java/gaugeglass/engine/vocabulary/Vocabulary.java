@@ -71,6 +71,17 @@ public final class Vocabulary {
         return new Vocabulary(trade.kinds(), items);
     }
 
+    /**
+     * The same with more items behind those that are there.
+     *
+     * @throws IllegalArgumentException when two items bear one id or class, or an item is of no kind
+     */
+    public Vocabulary with(Collection<ItemType> more) {
+        List<ItemType> all = new ArrayList<>(items.values());
+        all.addAll(more);
+        return new Vocabulary(kinds.values(), all);
+    }
+
     public Collection<Kind> kinds() {
         return kinds.values();
     }
