@@ -66,6 +66,10 @@ final class FullLine {
     }
 
     private int command(ParseResult said) throws Wrong {
+        CommandSpec parent = said.commandSpec().parent();
+        if (parent != null && parent.name().equals("pack")) {
+            return PackCommand.run(said, shell);
+        }
         switch (said.commandSpec().name()) {
             case "assess":
                 return AssessCommand.run(assess(said), shell);
@@ -91,10 +95,6 @@ final class FullLine {
             case "schema":
                 return schema(words(said));
             default:
-                if (said.commandSpec().parent() != null
-                        && said.commandSpec().parent().name().equals("pack")) {
-                    return PackCommand.run(said, shell);
-                }
                 usage(said.commandSpec()).lines().forEach(shell::say);
                 return Code.WRONG_LINE;
         }

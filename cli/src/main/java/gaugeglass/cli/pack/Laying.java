@@ -12,6 +12,10 @@ import gaugeglass.engine.reading.SourceText;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import gaugeglass.steam.SteamTrade;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -88,7 +92,7 @@ public final class Laying {
                 if (pack.isPresent()) {
                     packs.add(pack.get());
                     if (hasRules) {
-                        CompiledPack own = new Workshop(home.get()).compiled(pack.get(), standard.write());
+                        CompiledPack own = new Workshop(home.get()).compiled(pack.get(), packed(loader));
                         last = own.loader(last);
                         compiled.put(pack.get().name(), StoredBook.read(files.name(), own.stored(), last));
                     }
@@ -101,6 +105,18 @@ public final class Laying {
             throw new Mistakes(mistakes);
         }
         return new Laid(Tailoring.of(standard, packs, new SteamTrade(), compiled), last);
+    }
+
+    /** The rulebook as its build left it; writing it anew could order parts of it otherwise. */
+    private static String packed(ClassLoader loader) {
+        try (InputStream in = loader.getResourceAsStream(StoredBook.PATH)) {
+            if (in == null) {
+                throw new IllegalStateException("there is no " + StoredBook.PATH + " on the class path");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** The places of the packs that words name: files, folders, or names of packs that were taken. */

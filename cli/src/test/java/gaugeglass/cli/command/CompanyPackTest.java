@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The invented company's pack among the examples, from one end to the other. */
 class CompanyPackTest {
-    private static final String HARROW = "../docs/examples/packs/harrow-heating";
+    private static final Path EXAMPLE = Path.of("../docs/examples/packs/harrow-heating");
+    private static final String HARROW = Path.of("target/harrow-signed").toString();
     private static final String VISIT = """
             format: 1
             site: {id: elm-hall}
@@ -26,6 +30,172 @@ class CompanyPackTest {
 
     @TempDir
     private Path folder;
+
+    /** Signed with a key of this test's own: the example carries no key, as nobody's key should be in a release. */
+    @BeforeAll
+    static void signed() throws IOException {
+        for (Path old : new Path[] {Ran.HOME.resolve("keys"), Ran.HOME.resolve("trusted"), Path.of(HARROW)}) {
+            if (Files.exists(old)) {
+                try (Stream<Path> all = Files.walk(old)) {
+                    for (Path path : (Iterable<Path>) all.sorted(Comparator.reverseOrder())::iterator) {
+                        Files.delete(path);
+                    }
+                }
+            }
+        }
+        copy(EXAMPLE, Path.of(HARROW));
+        assertThat(Ran.of("pack", "key", "of-the-test").code()).isZero();
+        Ran ran = Ran.of("pack", "sign", HARROW, "--key", "of-the-test");
+        assertThat(ran.err()).isEmpty();
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        Files.createDirectories(to);
+        try (Stream<Path> all = Files.list(from)) {
+            for (Path path : (Iterable<Path>) all::iterator) {
+                Files.copy(path, to.resolve(path.getFileName()));
+            }
+        }
+    }
+
+    @Test
+    void the_rule_written_by_form_judges_the_packs_own_observation() throws IOException {
+        String visit = VISIT.replace(
+                "    clearance:", "    burner: {firing: automatic, cover-screws: some-missing}\n    clearance:");
+
+        assertThat(assess(visit, "--as", "jsonl").out())
+                .contains("\"rule\":\"cover.screws-missing\",\"subject\":\"\",\"urgency\":\"season\"")
+                .contains("{\"item\":\"burner.cover-screws\",\"subject\":\"\",\"answer\":\"some missing\"}");
+        Path file = folder.resolve("visit.yaml");
+        assertThat(Ran.of("assess", file.toString()).err()).contains("\"cover-screws\" is no key here");
+    }
+
+    @Test
+    void the_rule_written_as_drl_finds_with_the_packs_own_limit() throws IOException {
+        assertThat(assess(VISIT).out().replaceAll("\\s+", " "))
+                .contains("A spare for this float cutoff is to be ordered", "longer than 5 years");
+    }
+
+    @Test
+    void the_form_beside_the_pack_writes_what_is_in_it() throws IOException {
+        Path pack = folder.resolve("harrow-heating");
+        copy(EXAMPLE, pack);
+        String rule = Files.readString(pack.resolve("cover.drl"));
+        String card = Files.readString(pack.resolve("cover.cards.yaml"));
+        Files.delete(pack.resolve("cover.drl"));
+        Files.delete(pack.resolve("cover.cards.yaml"));
+
+        Ran ran = Ran.of(
+                "pack",
+                "rule",
+                pack.toString(),
+                EXAMPLE.resolveSibling("harrow-cover.csv").toString());
+
+        assertThat(ran.err()).isEmpty();
+        assertThat(Files.readString(pack.resolve("cover.drl"))).isEqualTo(rule);
+        assertThat(Files.readString(pack.resolve("cover.cards.yaml"))).isEqualTo(card);
+        assertThat(Ran.of(
+                                "pack",
+                                "rule",
+                                pack.toString(),
+                                EXAMPLE.resolveSibling("harrow-cover.csv").toString())
+                        .err())
+                .contains("there is a card of this id in the pack");
+    }
+
+    @Test
+    void its_scenarios_come_out_as_expected_and_none_is_wanting() {
+        Ran ran = Ran.of("pack", "try", EXAMPLE.toString());
+
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains("9 scenarios of 2 checks, all as expected; none is wanting");
+        assertThat(ran.code()).isZero();
+    }
+
+    @Test
+    void a_rule_that_does_something_else_than_its_scenarios_say_is_told_with_its_place() throws IOException {
+        Path pack = folder.resolve("harrow-heating");
+        copy(EXAMPLE, pack);
+        Path drl = pack.resolve("harrow.drl");
+        Files.writeString(drl, Files.readString(drl).replace("on < $today", "on > $today"));
+
+        Ran ran = Ran.of("pack", "try", pack.toString());
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains(
+                        "harrow.cards.yaml:15: harrow.float-to-watch: six years old: expected found found for A, came out")
+                .contains("not as expected");
+        assertThat(Ran.of("pack", "sign", pack.toString(), "--key", "of-the-test")
+                        .err())
+                .contains("scenarios do not come out as expected");
+    }
+
+    @Test
+    void a_file_changed_after_signing_is_refused_and_so_is_another_key() throws IOException {
+        Path pack = folder.resolve("harrow-heating");
+        copy(Path.of(HARROW), pack);
+        Path words = pack.resolve("words.yaml");
+        Files.writeString(words, Files.readString(words).replace("shelf", "van"));
+        Path visit = Files.writeString(folder.resolve("visit.yaml"), VISIT);
+
+        assertThat(Ran.of("assess", visit.toString(), "--pack", pack.toString()))
+                .extracting(Ran::code, Ran::out)
+                .containsExactly(3, "");
+        assertThat(Ran.of("pack", "verify", pack.toString()).err())
+                .contains("the pack was changed after it was signed");
+        Path signature = pack.resolve("pack.signature");
+        Files.writeString(signature, Files.readString(signature).replace("of-the-test", "somebody"));
+        assertThat(Ran.of("pack", "verify", pack.toString()).err())
+                .contains("it is signed by \"somebody\", a key that is not trusted here; trusted are of-the-test");
+    }
+
+    @Test
+    void published_and_taken_it_judges_and_a_bad_one_leaves_the_last_good_copy() throws IOException {
+        Path shared = Files.createDirectory(folder.resolve("shared"));
+        assertThat(Ran.of("pack", "publish", HARROW, shared.toString()).code()).isZero();
+        assertThat(Ran.of("pack", "take", shared.toString(), "harrow-heating").out())
+                .contains("taken; use it with");
+        Path visit = Files.writeString(folder.resolve("visit.yaml"), VISIT);
+        String by =
+                Ran.of("assess", visit.toString(), "--pack", "harrow-heating").out();
+        assertThat(by).contains("Harrow Heating standard 1.0.0");
+
+        Files.writeString(shared.resolve("harrow-heating-1.1.0.zip"), "spoiled on the way");
+        Ran ran = Ran.of("pack", "take", shared.toString(), "harrow-heating");
+
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).contains("this is no pack", "the copy taken before stays in use");
+        assertThat(Ran.of("assess", visit.toString(), "--pack", "harrow-heating")
+                        .out())
+                .isEqualTo(by);
+    }
+
+    @Test
+    void what_differs_and_what_would_have_come_out_otherwise_are_listed() throws IOException {
+        assertThat(Ran.of("pack", "differs", EXAMPLE.toString()).out().replaceAll("\\s+", " "))
+                .contains("cutoff.float-service-life: 10 years becomes 8 years (Harrow Heating standard 1.0.0)")
+                .contains("Asked besides - burner.cover-screws", "Not asked - records.device-dates", "Waived - ");
+        Path visit = Files.writeString(folder.resolve("visit.yaml"), VISIT.replace("elm-hall", "oak-hall"));
+        String out = Ran.of("pack", "replay", EXAMPLE.toString(), visit.toString())
+                .out()
+                .replaceAll("\\s+", " ");
+        assertThat(out)
+                .contains("cutoff.past-service-life:A: in order becomes found past (season, standing)")
+                .contains("harrow.float-to-watch:A: newly checked, found found (watch, standing)")
+                .contains("1 inspection judged twice, 1 with another outcome");
+    }
+
+    @Test
+    void the_walk_asks_the_packs_question_and_not_the_dropped_one() throws IOException {
+        String sheet = Ran.of("sheet", "--checklist", "one-pipe-start-up", "--pack", HARROW, "--out", "-")
+                .out();
+
+        assertThat(sheet).contains("Are all screws of the burner");
+        String without = Ran.of("sheet", "--checklist", "one-pipe-start-up", "--out", "-")
+                .out();
+        assertThat(without).doesNotContain("Are all screws of the burner");
+    }
 
     private Ran assess(String visit, String... more) throws IOException {
         Path file = Files.writeString(folder.resolve("visit.yaml"), visit);

@@ -285,7 +285,8 @@ final class RuleLint {
         boolean keys = false;
         Matcher matcher = TOKEN.matcher(constraint);
         while (matcher.find()) {
-            String token = matcher.group();
+            // A word brings the spaces before it along.
+            String token = matcher.group().strip();
             char first = token.charAt(0);
             if (first == '"' || first == '.') {
                 continue;
@@ -335,7 +336,7 @@ final class RuleLint {
         if (type.item().isEmpty()) {
             return false;
         }
-        String rest = constraint.substring(matcher.start());
+        String rest = constraint.substring(matcher.start()).strip();
         for (Component component : type.item().get().components()) {
             if (component.form() == Component.Form.CHOICE) {
                 String name = component.type();

@@ -129,12 +129,7 @@ public final class Tailoring {
             throw new Mistakes(mistakes);
         }
         return new Tailoring(
-                new StoredBook(standard.trade(), standard.vocabulary(), book),
-                ordered,
-                settled,
-                waivers,
-                dropped,
-                List.of());
+                new StoredBook(standard.trade(), vocabulary, book), ordered, settled, waivers, dropped, added);
     }
 
     /** The items that packs add, in their order. */

@@ -33,6 +33,8 @@ public final class TableReader {
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
                 .fieldSeparator(separator(plain))
                 .skipEmptyLines(true)
+                .allowExtraFields(true)
+                .allowMissingFields(true)
                 .ofCsvRecord(plain)) {
             reader.forEach(records::add);
         } catch (CsvParseException | java.io.IOException e) {
