@@ -207,6 +207,7 @@ public final class Interview {
                     && step.keys().equals(open.keys())
                     && panel.get().parts().contains(step.question())) {
                 boolean hangs = step.status() == Status.WAITING
+                        && !isAnswered(step.question(), step.keys())
                         && step.question().askWhen().stream().anyMatch(when -> given.contains(when.item()));
                 if (step.status() == Status.OPEN || hangs) {
                     given.add(step.question().gives());

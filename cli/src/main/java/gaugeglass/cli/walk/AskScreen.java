@@ -19,7 +19,7 @@ final class AskScreen {
     static final int ROOM = 21;
 
     private static final int BAR = 20;
-    private static final int COLUMNS = 74;
+    private static final int COLUMNS = 78;
 
     /** Keeps a number and its word on one line. */
     private static final String NO_BREAK = "\u00a0";
@@ -37,7 +37,6 @@ final class AskScreen {
         int full = all == 0 ? 0 : BAR * done / all;
         talk.say(Walk.words(section.stage()) + " [" + "#".repeat(full) + "-".repeat(BAR - full) + "] " + done + " of "
                 + all + " | " + section.title() + (about.isEmpty() ? "" : " | " + about));
-        talk.say("");
     }
 
     void caution(Caution caution) {
@@ -51,19 +50,20 @@ final class AskScreen {
 
     /** One part of a panel, as short as it can be told. */
     void numbered(int number, Question question, boolean look, String hangsOn) {
-        talk.say(" " + number + NO_BREAK + question.ask() + (hangsOn.isEmpty() ? "" : " (only where " + hangsOn + ")"));
+        talk.say(" " + number + NO_BREAK + question.ask());
         if (look && !question.look().isEmpty()) {
             talk.say("     Look: " + question.look());
         }
+        String only = hangsOn.isEmpty() ? "     " : "     only if " + hangsOn + ": ";
         if (question.item().isEmpty()) {
-            talk.say("     how many, 0 where there are none");
+            talk.say(only + "how many, 0 where there are none");
             return;
         }
         List<String> parts = new ArrayList<>();
         for (Component part : question.item().get().values()) {
             parts.add(brief(part));
         }
-        talk.say("     " + String.join(", then ", parts));
+        talk.say(only + String.join(", then ", parts));
     }
 
     private static String brief(Component part) {
@@ -76,12 +76,18 @@ final class AskScreen {
                 yield String.join(NO_BREAK + " ", choices);
             }
             case QUANTITY ->
-                "in " + part.unit().symbol() + " or another unit, " + part.from() + " to " + part.to() + " "
-                        + part.unit().symbol();
+                "with its unit, say " + part.unit().symbol() + " (" + part.from() + " to " + part.to() + ")";
             case COUNT -> "a whole number, " + part.from() + " to " + part.to();
             case DATE -> "a date, as 2015-08-31, 2015-08 or 2015";
             case TEXT -> "in words";
         };
+    }
+
+    /** What to know before a section begins; said once. */
+    void intro(Section section) {
+        if (!section.intro().isEmpty()) {
+            talk.say(section.intro());
+        }
     }
 
     void question(Question question, Optional<Caution> caution) {
@@ -162,7 +168,8 @@ final class AskScreen {
         talk.say("   u2 why: cannot tell part 2; u in the line asks for the reason afterwards");
         talk.say("   n2 words: a note to part 2; p2 name: a picture; ?2: part 2 with how to look");
         talk.say("   b: back; s: leave what is open for later; l: put right or tested again");
-        talk.say("   d: dispute a finding; f: findings so far; q: leave. Every answer is on disk.");
+        talk.say("   t: paste rows of a table; d: dispute a finding; f: findings so far");
+        talk.say("   q: leave. Every answer is on disk; walk the same file to go on.");
     }
 
     void help() {
@@ -172,6 +179,7 @@ final class AskScreen {
         talk.say("   u: cannot tell, because ... (the reason tells the next person what to bring)");
         talk.say("   n: a note; p: the name of a picture; both go with the answer");
         talk.say("   l: something was put right or tested again; answer as it is left");
+        talk.say("   t: paste rows of a table about several pieces of equipment; t FILE: out of a file");
         talk.say("   d: dispute a finding; f: findings so far");
         talk.say("   q: leave. Every answer is on disk; walk the same file to go on.");
     }

@@ -8,9 +8,12 @@ import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.Inspection.Visited;
 import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.text.Mistakes;
+import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The questions before the first question: where, what, who, and by which checklist. */
@@ -27,12 +30,11 @@ final class Begin {
 
     /** A new inspection; what last visit's file tells of identity is taken from there. */
     Inspection inspection(String file, LocalDate today, String started, Optional<Inspection> last) {
-        talk.say("A new inspection, " + today + ".");
+        talk.say("A new inspection, " + today + ". Five lines, then the first question. ? tells more, q leaves.");
         String siteId = last.map(Inspection::siteId)
                 .orElseGet(() -> needed("Site, as a short name that stays the same over years > "));
-        String siteName = last.map(Inspection::siteName)
-                .orElseGet(() ->
-                        talk.line("Site, as people call it (Enter for none) > ").strip());
+        String siteName =
+                last.map(Inspection::siteName).orElseGet(() -> line("Site, as people call it (Enter for none) > "));
         last.ifPresent(one -> talk.say("Site: " + siteId + (siteName.isEmpty() ? "" : ", " + siteName)));
         String by = needed("Who makes the visit > ");
         List<Visited> units = new ArrayList<>();
@@ -53,9 +55,7 @@ final class Begin {
                     units.add(new Visited(
                             "", Observations.of(rulebook.vocabulary(), id).build()));
                 }
-            } while (talk.line("Another boiler on this visit? (y, Enter for no) > ")
-                    .strip()
-                    .equalsIgnoreCase("y"));
+            } while (isYes("Another boiler on this visit? (y or n, Enter for no) > "));
         }
         return new Inspection(
                 file,
@@ -98,9 +98,99 @@ final class Begin {
         return earlier;
     }
 
-    private String needed(String prompt) {
+    /**
+     * Asks what to do with a file that has lost its end.
+     *
+     * @return false where the person leaves
+     */
+    boolean goesOnCutOff(VisitFile file, LocalDate today) throws IOException {
+        String name = String.valueOf(file.path().getFileName());
+        String before = String.valueOf(file.before().getFileName());
+        Inspection good = file.readBefore(today);
+        talk.say("THE END OF " + name + " IS MISSING. It was written by a walk, and does not end as a walk ends it: it"
+                + " was cut off, or changed in an editor that left the last line out.");
+        Optional<Inspection> left = Optional.empty();
+        try {
+            left = Optional.of(file.read(today));
+        } catch (Mistakes e) {
+            talk.say("It cannot be read any more: " + e.all().get(0).message());
+        }
+        left.ifPresent(some -> talk.say(name + " holds " + answers(some) + " answers."));
+        talk.say(before + ", the state before the last answer, holds " + answers(good) + ".");
+        talk.say("   1  go on from " + before + "; " + name + " is kept beside it");
+        if (left.isPresent()) {
+            talk.say("   2  go on with " + name + " as it is");
+        }
+        talk.say("   q  leave both as they are");
+        while (true) {
+            switch (talk.line("> ").strip()) {
+                case "1" -> {
+                    talk.say("What was cut off is in " + file.restore().getFileName() + ".");
+                    return true;
+                }
+                case "2" -> {
+                    if (left.isPresent()) {
+                        return true;
+                    }
+                    talk.say("1 or q.");
+                }
+                case "q", ".q" -> {
+                    return false;
+                }
+                default -> talk.say(left.isPresent() ? "1, 2 or q." : "1 or q.");
+            }
+        }
+    }
+
+    private static int answers(Inspection inspection) {
+        int answers = inspection.site().size();
+        for (Visited unit : inspection.units()) {
+            answers += (int) unit.observations().answers().stream()
+                    .filter(answer -> !inspection.site().contains(answer))
+                    .count();
+        }
+        return answers;
+    }
+
+    /** A line that is no order. */
+    private String line(String prompt) {
         while (true) {
             String text = talk.line(prompt).strip();
+            switch (text) {
+                case "?", ".?" -> help();
+                case "q", ".q" -> throw new Talk.Ended();
+                default -> {
+                    return text;
+                }
+            }
+        }
+    }
+
+    private void help() {
+        talk.say("The site's short name and the boiler's tag join this visit to those of other years: take those of the"
+                + " last file, or what is written on the boiler. Letters, digits and hyphens do best, as church-hall or"
+                + " B1. What people call the site, and who you are, go on the report.");
+        talk.say("Then comes one screen after another, and every answer is on disk before the next. q leaves; walk the"
+                + " same file to go on.");
+    }
+
+    private boolean isYes(String prompt) {
+        while (true) {
+            switch (line(prompt).toLowerCase(Locale.ROOT)) {
+                case "y", "yes" -> {
+                    return true;
+                }
+                case "", "n", "no" -> {
+                    return false;
+                }
+                default -> talk.say("y for yes, n or Enter for no.");
+            }
+        }
+    }
+
+    private String needed(String prompt) {
+        while (true) {
+            String text = line(prompt);
             if (!text.isEmpty() && text.indexOf('/') < 0 && text.length() <= 60) {
                 return text;
             }
@@ -132,7 +222,7 @@ final class Begin {
 
     private int number(String prompt, int most) {
         while (true) {
-            String text = talk.line(prompt).strip();
+            String text = line(prompt);
             try {
                 int number = Integer.parseInt(text);
                 if (number >= 1 && number <= most) {

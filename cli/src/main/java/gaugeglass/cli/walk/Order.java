@@ -20,6 +20,7 @@ record Order(Verb verb, String words) {
         AS_LEFT('l', "left"),
         DISPUTE('d', "dispute"),
         FINDINGS('f', "findings"),
+        TABLE('t', "table"),
         HELP('?', "help"),
         QUIT('q', "quit");
 

@@ -106,6 +106,7 @@ final class PanelAsk {
             Question question = place(number).question();
             Status status = walk.status(place(number));
             boolean hangs = status == Status.WAITING
+                    && walk.current(place(number)).isEmpty()
                     && question.askWhen().stream().anyMatch(condition -> open.contains(condition.item()));
             if (status == Status.OPEN || hangs) {
                 open.add(question.gives());
@@ -130,7 +131,8 @@ final class PanelAsk {
             talk.say("   Look: " + panel.look());
         }
         walk.reason(places);
-        int rows = 6;
+        int middle = Math.min(2, places.size());
+        int rows = 9;
         for (Place place : places) {
             rows += AskScreen.rows(place.question().look()) + 3;
         }
@@ -138,9 +140,8 @@ final class PanelAsk {
         for (int number = 1; number <= places.size(); number++) {
             part(number, looks);
         }
-        int middle = Math.min(2, places.size());
-        talk.say("Answer in this order, as 1 2 1 (- leaves one open), or one by one, as " + middle + "=1. u" + middle
-                + " why: cannot tell. ?" + middle + ": how to look. ? help.");
+        talk.say("In order, as 1 2 1 (- leaves open) or " + middle + "=1. u" + middle + ": cannot tell. ?" + middle
+                + ": look. ?: help");
         if (live().isPresent()) {
             Question question = place(live().get()).question();
             talk.say(
@@ -174,15 +175,20 @@ final class PanelAsk {
 
     /** Choices by their numbers, which are on the screen; counts by their words. */
     private static String choices(Question question, List<String> words) {
-        List<String> numbers = new ArrayList<>();
         List<String> known =
                 question.item().map(item -> item.values().get(0).choices()).orElse(List.of());
-        for (String word : words) {
-            int at = known.indexOf(word);
-            numbers.add(at < 0 ? word : String.valueOf(at + 1));
+        List<String> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < words.size(); i++) {
+            int at = known.indexOf(words.get(i));
+            boolean last = i + 1 == words.size() || at < 0 || known.indexOf(words.get(i + 1)) != at + 1;
+            if (last) {
+                int first = known.indexOf(words.get(from));
+                runs.add(at < 0 ? words.get(i) : first == at ? String.valueOf(at + 1) : first + 1 + "-" + (at + 1));
+                from = i + 1;
+            }
         }
-        int last = numbers.size() - 1;
-        return last == 0 ? numbers.get(0) : String.join(", ", numbers.subList(0, last)) + " or " + numbers.get(last);
+        return String.join(" or ", runs);
     }
 
     private Optional<Integer> live() {

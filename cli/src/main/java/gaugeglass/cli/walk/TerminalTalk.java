@@ -9,6 +9,7 @@ import java.util.function.LongSupplier;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.Reference;
 import org.jline.reader.UserInterruptException;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
@@ -28,6 +29,8 @@ final class TerminalTalk implements Talk {
                 .option(LineReader.Option.BRACKETED_PASTE, false)
                 .variable(LineReader.DISABLE_HISTORY, true)
                 .build();
+        // A tab is part of a pasted table; there is nothing here to complete.
+        reader.getKeyMaps().get(LineReader.MAIN).bind(new Reference(LineReader.SELF_INSERT), "\t");
         this.screen = screen;
         this.millis = millis;
     }

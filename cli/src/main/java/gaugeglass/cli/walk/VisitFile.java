@@ -27,6 +27,9 @@ import java.time.LocalDate;
  * and keeps the state before it, so that a walk killed at any moment leaves a file that can be read.
  */
 public final class VisitFile implements Closeable {
+    /** Stands last in what a walk writes, so that a file that was cut off between two lines is noticed. */
+    static final String LAST_LINE = "# End of this inspection. A walk writes this line last and looks for it.";
+
     private final Path path;
     private final InspectionReader reader;
     private final InspectionWriter writer;
@@ -98,12 +101,64 @@ public final class VisitFile implements Closeable {
     }
 
     /**
+     * Whether the file was written by a walk and has lost its end. A file without the last line that was never saved by
+     * a walk was written by hand, and is taken as it is.
+     */
+    public boolean isCutOff() {
+        return exists() && Files.exists(before()) && !hasLastLine(path) && hasLastLine(before());
+    }
+
+    private static boolean hasLastLine(Path file) {
+        try {
+            return Files.readString(file).stripTrailing().endsWith(LAST_LINE);
+        } catch (IOException e) {
+            // Also where it is no text any more: whatever it is, its end is not there.
+            return false;
+        }
+    }
+
+    /**
+     * Reads the state before the last save.
+     *
+     * @throws gaugeglass.engine.text.Mistakes when it cannot be used
+     */
+    Inspection readBefore(LocalDate today) {
+        return reader.read(before().getFileName().toString(), SourceText.read(before()), today);
+    }
+
+    /**
+     * Puts the state before the last save in the place of a file that was cut off; what was cut off is kept.
+     *
+     * @return where it is kept
+     */
+    Path restore() throws IOException {
+        Path kept = path.resolveSibling(path.getFileName() + ".cut-off");
+        for (int i = 2; Files.exists(kept); i++) {
+            kept = path.resolveSibling(path.getFileName() + ".cut-off-" + i);
+        }
+        Files.copy(path, kept);
+        Path next = path.resolveSibling("." + path.getFileName() + ".next");
+        write(next, Files.readAllBytes(before()));
+        replace(next, path);
+        return kept;
+    }
+
+    /** Keeps a text beside the file, and tells where. */
+    Path keepBeside(String ending, String text) throws IOException {
+        Path kept = path.resolveSibling(path.getFileName() + "." + ending);
+        Path next = path.resolveSibling("." + path.getFileName() + ".next");
+        write(next, text.getBytes(StandardCharsets.UTF_8));
+        replace(next, kept);
+        return kept;
+    }
+
+    /**
      * Puts an inspection on disk; when this returns, it is there.
      *
      * @throws IOException when it could not be written; the file then still holds what it held
      */
     public void save(Inspection inspection) throws IOException {
-        byte[] bytes = writer.write(inspection).getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = (writer.write(inspection) + LAST_LINE + "\n").getBytes(StandardCharsets.UTF_8);
         Path next = path.resolveSibling("." + path.getFileName() + ".next");
         write(next, bytes);
         if (Files.exists(path)) {

@@ -22,6 +22,9 @@ import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.observation.Subjects;
+import gaugeglass.engine.reading.SourceText;
+import gaugeglass.engine.text.Mistake;
+import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
@@ -264,6 +267,9 @@ final class Walk {
         }
         String about = about(place.question(), place.keys());
         screen.head(section, about, done, all);
+        if (place.question() == section.questions().get(0)) {
+            screen.intro(section);
+        }
     }
 
     String about(Question question, List<Object> keys) {
@@ -494,6 +500,10 @@ final class Walk {
                 findings();
                 return true;
             }
+            case TABLE -> {
+                table(order.words());
+                return true;
+            }
             case HELP -> {
                 screen.help();
                 return false;
@@ -584,6 +594,103 @@ final class Walk {
                 answer.typed()));
         talk.say("   Kept with: " + answer.item().ask());
         return false;
+    }
+
+    // ---- rows of a table
+
+    /** Takes rows pasted, or out of a file, as answers about equipment of one kind. */
+    private void table(String fileName) {
+        List<Kind> kinds = Rows.kinds(vocabulary);
+        for (int i = 0; i < kinds.size(); i++) {
+            talk.say("   " + (i + 1) + "  " + kinds.get(i).plural());
+        }
+        Optional<Kind> chosen =
+                chosen(talk.line("A table of which (number, Enter for none) > ").strip(), kinds);
+        if (chosen.isEmpty()) {
+            return;
+        }
+        Kind kind = chosen.get();
+        Rows rows = new Rows(vocabulary, kind, inspection.date(), at());
+        String text;
+        if (fileName.isEmpty()) {
+            talk.say("Headings: " + String.join(", ", rows.headings()) + ". Leave out what you have no column for.");
+            talk.say("Paste the table, headings first; a line with only a full stop ends it.");
+            StringBuilder pasted = new StringBuilder();
+            while (true) {
+                String line = talk.line("");
+                if (line.strip().equals(".")) {
+                    break;
+                }
+                pasted.append(line).append('\n');
+            }
+            text = pasted.toString();
+        } else {
+            try {
+                text = SourceText.read(file.path().resolveSibling(fileName));
+            } catch (Mistakes e) {
+                e.all().forEach(mistake -> talk.say(mistake.message()));
+                return;
+            }
+        }
+        take(kind, rows.read(text), text);
+    }
+
+    private static Optional<Kind> chosen(String number, List<Kind> kinds) {
+        try {
+            return Optional.of(kinds.get(Integer.parseInt(number) - 1));
+        } catch (NumberFormatException | IndexOutOfBoundsException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Puts what a table holds on disk in one step; what was not understood is named, and kept beside the file. */
+    private void take(Kind kind, Rows.Read read, String text) {
+        List<String> described = observations().roster(kind.id()).tags(State.AS_FOUND);
+        List<String> added = Rows.added(observations(), kind, read.tags());
+        int number = described.size() + added.size();
+        if (number > kind.most()) {
+            talk.say(number + " are more than are believed (" + kind.most() + "). Nothing was taken.");
+            keptBeside(text);
+            return;
+        }
+        Inspection changed = inspection;
+        if (!added.isEmpty()) {
+            int counted = observations().roster(kind.id()).asFound().orElse(0);
+            changed = Visit.counted(changed, unit, kind, State.AS_FOUND, Math.max(counted, number), added);
+        }
+        int replaced = 0;
+        for (Answer answer : read.answers()) {
+            boolean stood = observations()
+                    .answer(answer.item(), answer.keys(), State.AS_FOUND)
+                    .filter(old -> !old.fact().equals(answer.fact()))
+                    .isPresent();
+            replaced += stood ? 1 : 0;
+            changed = Visit.with(changed, unit, answer);
+        }
+        if (changed != inspection) {
+            store(changed);
+        }
+        talk.say("   = " + read.answers().size() + " answers about "
+                + read.tags().size() + " of the " + kind.plural()
+                + (added.isEmpty() ? "" : "; new: " + String.join(", ", added))
+                + (replaced == 0 ? "" : "; " + replaced + " put in the place of another answer"));
+        if (!read.mistakes().isEmpty()) {
+            talk.say("NOT TAKEN, and still to be answered:");
+            for (Mistake mistake : read.mistakes()) {
+                talk.say("   line " + mistake.line() + ", " + mistake.where() + ": " + Tokens.said(mistake));
+            }
+            keptBeside(text);
+            talk.line("Press Enter when you have read this > ");
+        }
+    }
+
+    private void keptBeside(String text) {
+        try {
+            talk.say("The whole table is in "
+                    + file.keepBeside("table.csv", text).getFileName() + "; mend it there, then type t and its name.");
+        } catch (IOException e) {
+            talk.say("The table could not be kept beside the file: " + VisitFile.reason(e));
+        }
     }
 
     private Optional<Finding> pick(String what) {

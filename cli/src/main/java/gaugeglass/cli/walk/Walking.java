@@ -89,6 +89,9 @@ public final class Walking {
             Begin begin = new Begin(talk, rulebook, checklists);
             Inspection inspection;
             if (file.exists()) {
+                if (file.isCutOff() && !begin.goesOnCutOff(file, today)) {
+                    return Outcome.BROKEN_OFF;
+                }
                 inspection = file.read(today);
                 talk.say("Going on with " + path.getFileName() + ", visit of " + inspection.date() + ".");
             } else {

@@ -3,7 +3,10 @@ package gaugeglass.cli.walk;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Plays the person: types prepared lines and keys, and keeps what was shown. */
 final class TypedTalk implements Talk {
@@ -14,6 +17,8 @@ final class TypedTalk implements Talk {
     private long now;
     private int typed;
     private int breakOffAfter = Integer.MAX_VALUE;
+    private boolean readsOn;
+    private final Map<Integer, Runnable> doing = new HashMap<>();
 
     TypedTalk type(String... more) {
         lines.addAll(List.of(more));
@@ -24,6 +29,18 @@ final class TypedTalk implements Talk {
         for (char letter : letters.toCharArray()) {
             keys.add(letter);
         }
+        return this;
+    }
+
+    /** Presses Enter by itself wherever that is asked for after something was shown. */
+    TypedTalk readsOn() {
+        readsOn = true;
+        return this;
+    }
+
+    /** Does something when everything prepared so far has been typed. */
+    TypedTalk then(Runnable what) {
+        doing.put(typed + lines.size(), what);
         return this;
     }
 
@@ -48,6 +65,11 @@ final class TypedTalk implements Talk {
     @Override
     public String line(String prompt) {
         all.append(prompt);
+        if (readsOn && prompt.startsWith("Press Enter")) {
+            all.append('\n');
+            return "";
+        }
+        Optional.ofNullable(doing.remove(typed)).ifPresent(Runnable::run);
         if (lines.isEmpty() || typed >= breakOffAfter) {
             throw new Ended();
         }
