@@ -86,6 +86,31 @@ class StandardChecklistsTest {
     }
 
     @Test
+    void whatever_is_answered_a_re_visit_leaves_neither_permit_unknown() {
+        Map<String, Set<String>> open = new TreeMap<>();
+        for (Checklist checklist : CHECKLISTS.all()) {
+            if (checklist.visit().equals("re-visit")) {
+                for (long seed = 0; seed < 60; seed++) {
+                    Observations observations = new Answering(VOCABULARY, checklist, seed, Map.of()).toTheEnd();
+                    Assessment assessment = RULEBOOK.assess(
+                            Interview.of(checklist, observations).judged(), Answering.DAY);
+                    Set<Assessment.Ref> settle =
+                            new LinkedHashSet<>(assessment.testFiring().open());
+                    settle.addAll(assessment.release().open());
+                    for (Assessment.Outcome outcome : assessment.outcomes()) {
+                        if (settle.contains(new Assessment.Ref(outcome.rule(), outcome.subject()))) {
+                            outcome.missing()
+                                    .forEach(missing -> open.computeIfAbsent(missing.item(), i -> new LinkedHashSet<>())
+                                            .add(outcome.rule()));
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(open).isEmpty();
+    }
+
+    @Test
     void no_question_is_put_that_an_earlier_answer_excluded() {
         for (Checklist checklist : CHECKLISTS.all()) {
             for (long seed = 100; seed < 110; seed++) {

@@ -27,7 +27,8 @@ class BlankTest {
     }
 
     @Test
-    void both_schemas_are_printed() {
+    void the_schemas_are_printed() {
+        assertThat(Ran.of("schema", "checklists").out()).contains("https://json-schema.org/draft/2020-12/schema");
         assertThat(Ran.of("schema", "inspection").out()).contains("https://json-schema.org/draft/2020-12/schema");
         assertThat(Ran.of("schema", "assessment").out()).contains("https://json-schema.org/draft/2020-12/schema");
     }
