@@ -381,7 +381,7 @@ class WalkProofsTest {
         List<String> high = new ArrayList<>();
         for (String screen : talk.screen().split("----\n")) {
             int end = screen.indexOf("\n> ");
-            int rows = (int) screen.substring(0, Math.max(end, 0))
+            int rows = screen.substring(0, Math.max(end, 0))
                     .lines()
                     .mapToInt(line -> Math.max(1, AskScreen.rows(line)))
                     .sum();
