@@ -42,7 +42,10 @@ final class TerminalTalk implements Talk {
         while (indent < text.length() && text.charAt(indent) == ' ') {
             indent++;
         }
-        paper.hanging(text.substring(0, indent), " ".repeat(indent), text.substring(indent), style(text));
+        // What a number leads goes on below its first word.
+        boolean numbered = text.length() > indent + 2 && text.charAt(indent + 1) == '\u00a0' && indent == 1;
+        String further = " ".repeat(numbered ? indent + 2 : indent);
+        paper.hanging(text.substring(0, indent), further, text.substring(indent), style(text));
         write(paper.toString());
     }
 
