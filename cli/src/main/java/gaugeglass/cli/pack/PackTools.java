@@ -1,7 +1,6 @@
 package gaugeglass.cli.pack;
 
 import gaugeglass.cli.pack.Laying.Laid;
-import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
@@ -481,10 +480,5 @@ public final class PackTools {
                         .mapToInt(Integer::parseInt)
                         .toArray())
                 : Optional.empty();
-    }
-
-    /** The words for an outcome, for comparing. */
-    static String word(Word word) {
-        return word.word();
     }
 }
