@@ -11,10 +11,14 @@ import gaugeglass.steam.observed.Coil;
 import gaugeglass.steam.observed.Controls;
 import gaugeglass.steam.observed.CutoffTests;
 import gaugeglass.steam.observed.Cutoffs;
+import gaugeglass.steam.observed.DraftTests;
 import gaugeglass.steam.observed.Feeder;
 import gaugeglass.steam.observed.Firing;
+import gaugeglass.steam.observed.FlameTests;
+import gaugeglass.steam.observed.FlueGas;
 import gaugeglass.steam.observed.Gauges;
 import gaugeglass.steam.observed.Mains;
+import gaugeglass.steam.observed.InputMeasures;
 import gaugeglass.steam.observed.Piping;
 import gaugeglass.steam.observed.Records;
 import gaugeglass.steam.observed.Returns;
@@ -25,6 +29,7 @@ import gaugeglass.steam.observed.SteamTemperatures;
 import gaugeglass.steam.observed.Systems;
 import gaugeglass.steam.observed.Traps;
 import gaugeglass.steam.observed.WaterLevel;
+import gaugeglass.steam.reckoned.AirFreeReckoning;
 import gaugeglass.steam.reckoned.ControlSettings;
 import gaugeglass.steam.reckoned.CutoffProofs;
 import gaugeglass.steam.reckoned.CutoffsFitted;
@@ -34,6 +39,8 @@ import gaugeglass.steam.reckoned.FanAirReckoning;
 import gaugeglass.steam.reckoned.GaugeAgainstSteam;
 import gaugeglass.steam.reckoned.GaugeDials;
 import gaugeglass.steam.reckoned.GrossOutputReckoning;
+import gaugeglass.steam.reckoned.InputReckoning;
+import gaugeglass.steam.reckoned.InputShareReckoning;
 import gaugeglass.steam.reckoned.LocalAir;
 import gaugeglass.steam.reckoned.MainFigures;
 import gaugeglass.steam.reckoned.PressureRoster;
@@ -78,6 +85,10 @@ public final class SteamTrade implements Trade {
                         BoilerPlate.ITEMS,
                         BoilerCondition.ITEMS,
                         Burner.ITEMS,
+                        FlameTests.ITEMS,
+                        DraftTests.ITEMS,
+                        FlueGas.ITEMS,
+                        InputMeasures.ITEMS,
                         Systems.ITEMS,
                         Piping.ITEMS,
                         Mains.ITEMS,
@@ -111,6 +122,7 @@ public final class SteamTrade implements Trade {
                         PressureRoster.ALL,
                         ControlSettings.ALL,
                         GaugeDials.ALL,
+                        List.of(new AirFreeReckoning(), new InputReckoning(), new InputShareReckoning()),
                         List.of(new LocalAir(), new SteamFromTemperature()),
                         GaugeAgainstSteam.ALL,
                         ReturnHeads.ALL,
