@@ -114,7 +114,11 @@ class StandardChecklistsTest {
                 }
             }
         }
-        assertThat(open).isEmpty();
+        // Whoever says that the flue gas was not sampled, or the input not measured, is not asked what was read: the
+        // permit stays open, as it should.
+        assertThat(open.keySet())
+                .as("%s", open)
+                .isSubsetOf("combustion.sample", "combustion.co-trend", "input.gas-clock", "input.nozzle");
     }
 
     @Test
