@@ -90,7 +90,8 @@ class KilledWalkTest {
                         new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
                 Writer in = new OutputStreamWriter(process.getOutputStream(), StandardCharsets.UTF_8)) {
             in.write(String.join("\n", Typist.lines(left)) + "\n\n");
-            in.flush();
+            // Closed, so that a walk that wants more than was typed ends rather than waits.
+            in.close();
             assertThat(out.readLine()).as("the first screen").isEqualTo(SCREEN);
             // A screen that is shown confirms the one before it.
             while (screens < after && SCREEN.equals(out.readLine())) {
