@@ -30,6 +30,7 @@ import gaugeglass.steam.observed.Systems;
 import gaugeglass.steam.observed.Traps;
 import gaugeglass.steam.observed.WaterLevel;
 import gaugeglass.steam.reckoned.AirFreeReckoning;
+import gaugeglass.steam.observed.WaterUse;
 import gaugeglass.steam.reckoned.ControlSettings;
 import gaugeglass.steam.reckoned.CutoffProofs;
 import gaugeglass.steam.reckoned.CutoffsFitted;
@@ -51,6 +52,7 @@ import gaugeglass.steam.reckoned.RoomCoRiseReckoning;
 import gaugeglass.steam.reckoned.SteamFromTemperature;
 import gaugeglass.steam.reckoned.TrapLosses;
 import gaugeglass.steam.reckoned.TrapStates;
+import gaugeglass.steam.reckoned.WaterUsed;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -70,6 +72,8 @@ public final class SteamTrade implements Trade {
                 Kind.counted("safety-valve", "safety-valves", "safety valve", 4),
                 Kind.counted("trap", "traps", "steam trap", 1000),
                 Kind.counted("main", "mains", "steam main", 24));
+                Kind.counted("trap", "traps", "steam trap", 1000));
+                Kind.counted("meter-reading", "meter-readings", "meter reading", 5000));
     }
 
     /** In the order of a visit. */
@@ -102,6 +106,7 @@ public final class SteamTrade implements Trade {
                         SteamTemperatures.ITEMS,
                         Returns.ITEMS,
                         Traps.ITEMS)
+                        WaterUse.ITEMS)
                 .flatMap(List::stream)
                 .toList();
     }
@@ -130,6 +135,8 @@ public final class SteamTrade implements Trade {
                         TrapLosses.ALL,
                         List.of(new ExitVelocityReckoning()),
                         MainFigures.ALL)
+                        TrapLosses.ALL)
+                        WaterUsed.ALL)
                 .flatMap(List::stream)
                 .toList();
     }

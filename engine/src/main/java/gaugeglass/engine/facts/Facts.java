@@ -384,6 +384,11 @@ public final class Facts {
             return Facts.this.tags(kind);
         }
 
+        @Override
+        public RuntimeException another(String kind, String why) {
+            return new Lacking(List.of(new Missing(kind, Subjects.NOT_LISTED, why)));
+        }
+
         private <T extends Record> T seen(Class<T> item, Slot slot) {
             if (isOpen(slot)) {
                 throw new Lacking(slot.lacking());

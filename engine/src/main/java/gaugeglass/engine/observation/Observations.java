@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * What was observed of one unit on one visit, with what was observed of its site. Immutable.
@@ -144,6 +146,7 @@ public final class Observations {
         private final String unit;
         private final Map<Key, Answer> answers = new LinkedHashMap<>();
         private final Map<String, List<Roster.Tag>> tags = new LinkedHashMap<>();
+        private final Map<String, Set<String>> names = new HashMap<>();
         private final Map<String, Integer> asFound = new HashMap<>();
         private final Map<String, Integer> asLeft = new HashMap<>();
         private final Map<String, String> uncounted = new HashMap<>();
@@ -174,11 +177,11 @@ public final class Observations {
         }
 
         public Builder tag(String kind, String name, Roster.Presence presence) {
-            List<Roster.Tag> known = tags.computeIfAbsent(kind, k -> new ArrayList<>());
-            if (known.stream().anyMatch(tag -> tag.name().equals(name))) {
+            // A log may have a thousand rows, so tags are not compared one with another.
+            if (!names.computeIfAbsent(kind, k -> new HashSet<>()).add(name)) {
                 throw new IllegalArgumentException("two of kind " + kind + " have the tag \"" + name + "\"");
             }
-            known.add(new Roster.Tag(name, presence));
+            tags.computeIfAbsent(kind, k -> new ArrayList<>()).add(new Roster.Tag(name, presence));
             return this;
         }
 

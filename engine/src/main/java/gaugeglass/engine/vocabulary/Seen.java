@@ -46,4 +46,13 @@ public interface Seen {
 
     /** The tags of a counted kind; all must be described. */
     List<String> tags(String kind);
+
+    /**
+     * Ends the reckoning because those of a counted kind that are described do not suffice, and another of them would; to
+     * be thrown. What was to be worked out is then unknown for want of that one.
+     *
+     * @param kind the counted kind
+     * @param why what is wanting, as a phrase
+     */
+    RuntimeException another(String kind, String why);
 }

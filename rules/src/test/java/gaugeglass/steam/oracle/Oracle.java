@@ -51,6 +51,9 @@ final class Oracle {
     private static final int MOST_RUNS = 1500;
     private static final int RANDOM_RUNS = 300;
 
+    /** A log of a thousand rows shows nothing that a few do not. */
+    private static final int MOST_MORE = 6;
+
     private static final JexlEngine JEXL = new JexlBuilder()
             .arithmetic(new JexlArithmetic(true))
             .permissions(JexlPermissions.UNRESTRICTED)
@@ -453,7 +456,7 @@ final class Oracle {
                     throw new DeadEnd();
                 }
                 int listed = visit.listed(id).size();
-                return listed + chooser.choose(Math.max(kind.most() - listed, 0) + 1);
+                return listed + chooser.choose(Math.min(Math.max(kind.most() - listed, 0), MOST_MORE) + 1);
             });
         }
 
@@ -617,6 +620,11 @@ final class Oracle {
         @Override
         public List<String> tags(String kind) {
             return world.tags(vocabulary.kind(kind).orElseThrow());
+        }
+
+        @Override
+        public RuntimeException another(String kind, String why) {
+            return new DeadEnd();
         }
 
         private <T extends Record> List<List<Object>> places(Class<T> item) {
