@@ -55,8 +55,8 @@ class WaterUseFiguresTest {
     private static String log(int outputBtu, String used, String hours) {
         return "plate: {output-mark: marked, output: " + outputBtu + " Btu/h}\n"
                 + "water-use: {meter: fitted}\n"
-                + "meter-readings: [{tag: a, row: {on: 2025-09-14, dial: 0 gal, since: fired}}, "
-                + "{tag: b, row: {on: 2026-09-14, dial: " + used + ", since: fired}, burner-hours: " + hours + "}]";
+                + "meter-readings: {fitted: 2, each: [{tag: a, row: {on: 2025-09-14, dial: 0 gal, since: fired}}, "
+                + "{tag: b, row: {on: 2026-09-14, dial: " + used + ", since: fired}, burner-hours: " + hours + "}]}";
     }
 
     /** Steam table (IAPWS-IF97, 970.1 Btu/lb at 14.696 psia) and 8.345 lb/gal: 60 gal in 300 h at 400,000 Btu/h is 0.405 %. */
@@ -142,7 +142,7 @@ class WaterUseFiguresTest {
         LocalDate day = LocalDate.of(2026, 9, 14);
         StringBuilder rows = new StringBuilder();
         for (int i = 799; i >= 0; i--) {
-            rows.append("  - {tag: r")
+            rows.append("    - {tag: r")
                     .append(i)
                     .append(", row: {on: ")
                     .append(day.minusDays(i))
@@ -152,7 +152,7 @@ class WaterUseFiguresTest {
         }
         String boiler = "plate: {output-mark: marked, output: 400000 Btu/h}\n"
                 + "water-use: {meter: fitted, degree-day-record: kept, hardness: 10 gr/gal, last-cleaning: 2024-08-01}\n"
-                + "meter-readings:\n" + rows;
+                + "meter-readings:\n  fitted: 800\n  each:\n" + rows;
         assess(boiler);
         Assessment assessment = Assertions.assertTimeoutPreemptively(Duration.ofSeconds(10), () -> assess(boiler));
         // 300 gal in 1500 h at 400,000 Btu/h is 0.405 % again; day by day it is always the same.
@@ -215,11 +215,11 @@ class WaterUseFiguresTest {
 
     @Test
     void a_buried_return_stands_first_and_a_plume_points_elsewhere() {
-        assertThat(causes("system: {buried-return: partly-buried}\n" + MUCH))
+        assertThat(causes("return: {buried: buried-unwatched}\n" + MUCH))
                 .first()
                 .isEqualTo("buried-return-leaks");
         assertThat(causes(
-                        "system: {buried-return: all-in-sight}\ncondition: {leak: none, plume: stayed-white}\n" + MUCH))
+                        "return: {buried: none-buried}\ncondition: {leak: none, plume: stayed-white}\n" + MUCH))
                 .contains("leak-above-water-line")
                 .doesNotContain("buried-return-leaks");
     }
@@ -227,11 +227,11 @@ class WaterUseFiguresTest {
     @Test
     void a_meter_that_fell_is_not_believed_and_one_that_was_replaced_is() {
         String fell = "water-use: {meter: fitted, dial: {digits: 5, counts: gallons}}\n"
-                + "meter-readings: [{tag: a, row: {on: 2025-09-14, dial: 4000 gal, since: fired}}, ";
-        assertThat(causes(fell + "{tag: b, row: {on: 2026-09-14, dial: 30 gal, since: fired}}]"))
+                + "meter-readings: {fitted: 2, each: [{tag: a, row: {on: 2025-09-14, dial: 4000 gal, since: fired}}, ";
+        assertThat(causes(fell + "{tag: b, row: {on: 2026-09-14, dial: 30 gal, since: fired}}]}"))
                 .first()
                 .isEqualTo("meter-not-to-be-believed");
-        assertThat(causes(fell + "{tag: b, row: {on: 2026-09-14, dial: 30 gal, since: new-start}}]"))
+        assertThat(causes(fell + "{tag: b, row: {on: 2026-09-14, dial: 30 gal, since: new-start}}]}"))
                 .doesNotContain("meter-not-to-be-believed");
     }
 }

@@ -11,7 +11,7 @@ import java.util.List;
 public final class Systems {
     /** In the order of a visit. */
     public static final List<Class<? extends Record>> ITEMS =
-            List.of(SystemKind.class, SystemReturn.class, BuriedReturn.class, ReturnHeight.class, PressureNeed.class);
+            List.of(SystemKind.class, SystemReturn.class, ReturnHeight.class, PressureNeed.class);
 
     private Systems() {}
 
@@ -62,24 +62,6 @@ public final class Systems {
             look = "Follow the return to the boiler; a receiver with a pump makes it pumped.",
             unreadBecause = {"return could not be followed"})
     public record SystemReturn(WaterReturn way) {}
-
-    /** Whether returns lie where nobody sees them. */
-    public enum ReturnCover {
-        ALL_IN_SIGHT,
-        PARTLY_BURIED
-    }
-
-    /** Whether any return lies under a floor or in the ground. */
-    @Item(
-            id = "system.buried-return",
-            of = "boiler",
-            stage = Stage.ARRIVAL,
-            structural = true,
-            carried = true,
-            ask = "Does any return lie buried, under a floor, in the ground or in a wall?",
-            look = "Follow each drop from the mains: does it come out again where you can see it?",
-            unreadBecause = {"returns could not be followed"})
-    public record BuriedReturn(ReturnCover cover) {}
 
     /** How much height the returning water can stack up in. */
     @Item(
