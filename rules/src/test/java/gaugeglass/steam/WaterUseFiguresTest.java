@@ -218,8 +218,7 @@ class WaterUseFiguresTest {
         assertThat(causes("return: {buried: buried-unwatched}\n" + MUCH))
                 .first()
                 .isEqualTo("buried-return-leaks");
-        assertThat(causes(
-                        "return: {buried: none-buried}\ncondition: {leak: none, plume: stayed-white}\n" + MUCH))
+        assertThat(causes("return: {buried: none-buried}\ncondition: {leak: none, plume: stayed-white}\n" + MUCH))
                 .contains("leak-above-water-line")
                 .doesNotContain("buried-return-leaks");
     }
