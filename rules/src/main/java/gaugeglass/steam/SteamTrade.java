@@ -105,7 +105,7 @@ public final class SteamTrade implements Trade {
                         Controls.ITEMS,
                         SteamTemperatures.ITEMS,
                         Returns.ITEMS,
-                        Traps.ITEMS)
+                        Traps.ITEMS,
                         WaterUse.ITEMS)
                 .flatMap(List::stream)
                 .toList();
