@@ -71,8 +71,7 @@ public final class SteamTrade implements Trade {
                 Kind.counted("control", "controls", "pressure control", 6),
                 Kind.counted("safety-valve", "safety-valves", "safety valve", 4),
                 Kind.counted("trap", "traps", "steam trap", 1000),
-                Kind.counted("main", "mains", "steam main", 24));
-                Kind.counted("trap", "traps", "steam trap", 1000));
+                Kind.counted("main", "mains", "steam main", 24),
                 Kind.counted("meter-reading", "meter-readings", "meter reading", 5000));
     }
 
@@ -134,8 +133,7 @@ public final class SteamTrade implements Trade {
                         TrapStates.ALL,
                         TrapLosses.ALL,
                         List.of(new ExitVelocityReckoning()),
-                        MainFigures.ALL)
-                        TrapLosses.ALL)
+                        MainFigures.ALL,
                         WaterUsed.ALL)
                 .flatMap(List::stream)
                 .toList();
