@@ -85,7 +85,7 @@ public final class Rulebook {
         return of(
                 tailoring.stored(),
                 loader,
-                Judges.of(book.models(), book.rules(), loader, builder),
+                Judges.forOne(book.models(), book.rules(), loader, builder),
                 Optional.of(tailoring));
     }
 
@@ -97,7 +97,7 @@ public final class Rulebook {
      */
     public static Rulebook of(StoredBook stored, ClassLoader loader, Executor builder) {
         Book book = stored.book();
-        return of(stored, loader, Judges.of(book.models(), book.rules(), loader, builder), Optional.empty());
+        return of(stored, loader, Judges.forOne(book.models(), book.rules(), loader, builder), Optional.empty());
     }
 
     private static Rulebook of(StoredBook stored, ClassLoader loader, Judges judges, Optional<Tailoring> tailoring) {

@@ -23,13 +23,16 @@ import org.drools.model.Rule;
  * Both judges over one set of compiled rules; immutable, and used by any number of threads at once.
  */
 public final class Judges {
-    private final List<Program> programs;
-    private final List<CompletableFuture<SessionJudge>> sessions;
+    private final CompletableFuture<Parts> parts;
+    private final CompletableFuture<?> ready;
 
-    private Judges(List<Program> programs, List<CompletableFuture<SessionJudge>> sessions) {
-        this.programs = programs;
-        this.sessions = sessions;
+    private Judges(CompletableFuture<Parts> parts, CompletableFuture<?> ready) {
+        this.parts = parts;
+        this.ready = ready;
     }
+
+    /** What the second judge reads, and the first judge. */
+    private record Parts(List<Program> programs, FirstJudge first) {}
 
     /**
      * Takes up compiled rules, and is ready when it returns.
@@ -42,27 +45,34 @@ public final class Judges {
     public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
         List<Model> loaded = new ArrayList<>();
         models.forEach(name -> loaded.add(model(name, loader)));
-        return new Judges(
-                programs(loaded, entries), List.of(CompletableFuture.completedFuture(new SessionJudge(loaded))));
+        Parts parts = new Parts(programs(loaded, entries), new SessionJudge(loaded));
+        return new Judges(CompletableFuture.completedFuture(parts), CompletableFuture.completedFuture(parts));
     }
 
     /**
-     * Takes up compiled rules, and returns before everything is ready: the first judge's network, which takes most of a
-     * start, is made beside the caller, one part for each model. The first visit that is judged waits for it.
+     * Takes up compiled rules for one visit: the first judge's network is made when that visit's facts are known, and of
+     * those rules only that they can match. What can be made ready before is made ready beside the caller.
      *
-     * @param builder runs the making of each part
+     * @param helper runs what goes on beside
      */
-    public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader, Executor builder) {
-        List<CompletableFuture<Model>> loading = new ArrayList<>();
-        List<CompletableFuture<SessionJudge>> sessions = new ArrayList<>();
-        for (String name : models) {
-            CompletableFuture<Model> model = CompletableFuture.supplyAsync(() -> model(name, loader), builder);
-            loading.add(model);
-            sessions.add(model.thenApply(one -> new SessionJudge(List.of(one))));
-        }
-        List<Model> loaded = new ArrayList<>();
-        loading.forEach(one -> loaded.add(made(one)));
-        return new Judges(programs(loaded, entries), sessions);
+    public static Judges forOne(
+            Collection<String> models, List<RuleEntry> entries, ClassLoader loader, Executor helper) {
+        CompletableFuture<Parts> parts = new CompletableFuture<>();
+        CompletableFuture<Void> ready = CompletableFuture.runAsync(
+                () -> {
+                    try {
+                        List<Model> loaded = new ArrayList<>();
+                        models.forEach(name -> loaded.add(model(name, loader)));
+                        List<Program> programs = programs(loaded, entries);
+                        parts.complete(new Parts(programs, new NarrowJudge(loaded, programs, helper)));
+                        NarrowJudge.warmUp(loaded.get(0));
+                    } catch (RuntimeException | Error e) {
+                        parts.completeExceptionally(e);
+                        throw e;
+                    }
+                },
+                helper);
+        return new Judges(parts, ready);
     }
 
     private static Model model(String name, ClassLoader loader) {
@@ -93,7 +103,7 @@ public final class Judges {
         return programs;
     }
 
-    private static <T> T made(CompletableFuture<T> making) {
+    static <T> T made(CompletableFuture<T> making) {
         try {
             return making.join();
         } catch (CompletionException e) {
@@ -111,12 +121,15 @@ public final class Judges {
      * @throws JudgesDisagree when the judges do not see the same matches
      */
     public List<Verdict> judge(Facts facts, Function<RuleEntry, String> about) {
+        Parts made = made(parts);
+        List<Program> programs = made.programs();
         List<Map<String, OpenJudge.Reach>> reached = new ArrayList<>(programs.size());
         for (Program program : programs) {
             reached.add(OpenJudge.read(program, facts));
         }
         Map<String, List<Evidence>> matches = new HashMap<>();
-        sessions.forEach(session -> made(session).matches(facts, matches));
+        made(ready);
+        made.first().matches(facts, matches);
         List<Verdict> verdicts = new ArrayList<>();
         for (int i = 0; i < reached.size(); i++) {
             Program program = programs.get(i);
@@ -137,7 +150,7 @@ public final class Judges {
      */
     public List<Verdict> ahead(Facts facts, Collection<RuleEntry> only) {
         List<Verdict> verdicts = new ArrayList<>();
-        for (Program program : programs) {
+        for (Program program : made(parts).programs()) {
             if (!only.contains(program.rule)) {
                 continue;
             }

@@ -5,7 +5,6 @@ import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.facts.Slot;
 import gaugeglass.engine.observation.Subjects;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -116,7 +115,7 @@ final class OpenJudge {
         values[step.self()] = fact;
         // Before the bindings: a limit of another kind has no such value to bind.
         for (Program.Check check : step.checks()) {
-            if (looksAtItselfOnly(step, check) && !mayHold(step, check, slot, unknown)) {
+            if (check.looksOnlyAt(step) && !mayHold(step, check, slot, unknown)) {
                 return;
             }
         }
@@ -128,15 +127,11 @@ final class OpenJudge {
             }
         }
         for (Program.Check check : step.checks()) {
-            if (!looksAtItselfOnly(step, check) && !mayHold(step, check, slot, unknown)) {
+            if (!check.looksOnlyAt(step) && !mayHold(step, check, slot, unknown)) {
                 return;
             }
         }
         step(number + 1);
-    }
-
-    private static boolean looksAtItselfOnly(Program.Step step, Program.Check check) {
-        return check.inputs().length == 1 && check.inputs()[0] == step.self();
     }
 
     private boolean mayHold(Program.Step step, Program.Check check, Slot slot, boolean unknown) {
@@ -155,14 +150,7 @@ final class OpenJudge {
             }
             taken[i] = value;
         }
-        try {
-            return check.predicate().test(taken);
-        } catch (RuntimeException e) {
-            throw e;
-        } catch (Exception e) {
-            throw new IllegalStateException(
-                    "a condition of \"" + program.rule.name() + "\" failed on " + Arrays.toString(taken), e);
-        }
+        return program.holds(check, taken);
     }
 
     private void arrive() {

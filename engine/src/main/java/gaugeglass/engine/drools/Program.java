@@ -2,6 +2,7 @@ package gaugeglass.engine.drools;
 
 import gaugeglass.engine.book.RuleEntry;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,12 @@ final class Program {
     record Bind(int variable, Binding binding, boolean isKey) {}
 
     /** One constraint; {@code inputs} are the variables it takes, in order. */
-    record Check(PredicateN predicate, int[] inputs, boolean keysOnly, String text) {}
+    record Check(PredicateN predicate, int[] inputs, boolean keysOnly, String text) {
+        /** Whether it looks at the pattern's own fact and at nothing else. */
+        boolean looksOnlyAt(Step step) {
+            return inputs.length == 1 && inputs[0] == step.self();
+        }
+    }
 
     /**
      * Lays out a rule.
@@ -110,6 +116,18 @@ final class Program {
         }
         int join = indexed.join().isEmpty() ? -1 : numbers.get(indexed.join());
         return new Step(type, self, binds.toArray(new Bind[0]), checks, join, indexed.literal());
+    }
+
+    /** Whether a constraint is true of these values, in the order in which it takes them. */
+    boolean holds(Check check, Object... taken) {
+        try {
+            return check.predicate().test(taken);
+        } catch (RuntimeException e) {
+            throw e;
+        } catch (Exception e) {
+            throw new IllegalStateException(
+                    "a condition of \"" + rule.name() + "\" failed on " + Arrays.toString(taken), e);
+        }
     }
 
     private static int number(Map<String, Integer> numbers, Variable<?> variable) {

@@ -17,7 +17,7 @@ import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.Match;
 
 /** The first judge: a Drools session over the facts that are known. */
-final class SessionJudge {
+final class SessionJudge implements FirstJudge {
     private final KieBase base;
     private final Set<Class<?>> wanted;
 
@@ -33,8 +33,8 @@ final class SessionJudge {
         }
     }
 
-    /** Adds every match to those of each rule, by the rule's name. */
-    void matches(Facts facts, Map<String, List<Evidence>> matches) {
+    @Override
+    public void matches(Facts facts, Map<String, List<Evidence>> matches) {
         KieSession session = base.newKieSession();
         try {
             for (Class<?> type : wanted) {
@@ -48,6 +48,17 @@ final class SessionJudge {
                         .add(evidence(match));
                 return false;
             });
+        } finally {
+            session.dispose();
+        }
+    }
+
+    /** Runs a session over one fact, for the sake of what the engine makes ready at its first run. */
+    void tryOut(Object fact) {
+        KieSession session = base.newKieSession();
+        try {
+            session.insert(fact);
+            session.fireAllRules(match -> false);
         } finally {
             session.dispose();
         }
