@@ -7,12 +7,17 @@ import java.util.Random;
 /** Walks through every sequence of choices, or through random ones. */
 final class Chooser {
     /** Ends a run that leads nowhere. */
-    static final class DeadEnd extends RuntimeException {
+    static class DeadEnd extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
         DeadEnd() {
             super(null, null, false, false);
         }
+    }
+
+    /** There is nothing of the kind here, and it is known that there is not. */
+    static final class Nothing extends DeadEnd {
+        private static final long serialVersionUID = 1L;
     }
 
     private final List<Integer> taken = new ArrayList<>();

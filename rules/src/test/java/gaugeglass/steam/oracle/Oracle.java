@@ -499,7 +499,7 @@ final class Oracle {
         }
 
         Record fact(ItemType item, List<Object> keys) {
-            return maybe(item, keys).orElseThrow(DeadEnd::new);
+            return maybe(item, keys).orElseThrow(Chooser.Nothing::new);
         }
 
         private Optional<Record> maybe(ItemType item, List<Object> keys) {
@@ -515,8 +515,12 @@ final class Oracle {
 
         private Optional<Record> reckoned(ItemType item, List<Object> keys) {
             Reckoning reckoning = reckonings.get(item.type().getSimpleName());
-            for (Record fact : reckoning.work(new Answers(this), Subjects.of(keys))) {
-                return Optional.of(fact);
+            try {
+                for (Record fact : reckoning.work(new Answers(this), Subjects.of(keys))) {
+                    return Optional.of(fact);
+                }
+            } catch (Chooser.Nothing nothing) {
+                // What rests on a figure that does not exist here does not exist either.
             }
             return Optional.empty();
         }
