@@ -3,6 +3,7 @@ package gaugeglass.engine.vocabulary;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -27,6 +28,7 @@ public final class ItemType {
     private final List<Component> components;
     private final ClassLoader loader;
     private volatile Constructor<? extends Record> constructor;
+    private volatile Method[] accessors;
 
     ItemType(
             String id,
@@ -200,11 +202,24 @@ public final class ItemType {
 
     private Object part(Record fact, int i) {
         try {
-            Method accessor = type().getRecordComponents()[i].getAccessor();
-            return accessor.invoke(fact);
+            return accessors()[i].invoke(fact);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot read " + fact, e);
         }
+    }
+
+    /** Found at first use, as the JVM makes them anew at each asking; two threads that find them at once find the same. */
+    private Method[] accessors() {
+        Method[] known = accessors;
+        if (known == null) {
+            RecordComponent[] parts = type().getRecordComponents();
+            known = new Method[parts.length];
+            for (int i = 0; i < parts.length; i++) {
+                known[i] = parts[i].getAccessor();
+            }
+            accessors = known;
+        }
+        return known;
     }
 
     /** Whether every possible answer can be listed. */
