@@ -183,6 +183,17 @@ class WalkTest {
     }
 
     @Test
+    void what_was_found_of_the_site_is_not_lost_to_a_second_look() throws IOException {
+        TypedTalk talk =
+                new TypedTalk().type("chapel", "", "P. Example", "B1", "n").type("smelled", "", "l", "1", "q");
+        Path path = folder.resolve("visit.yaml");
+        walk(talk, path);
+        assertThat(talk.screen()).contains("kept once").contains("It still stands.");
+        assertThat(Files.readString(path)).contains("smelled");
+        assertThat(assess(read(path)).testFiring().permit()).isEqualTo(Permit.FORBIDDEN);
+    }
+
+    @Test
     void notes_pictures_reasons_and_skips_are_kept_and_back_asks_again() throws IOException {
         TypedTalk talk = new TypedTalk()
                 .type("chapel", "", "P. Example", "B1", "n")
