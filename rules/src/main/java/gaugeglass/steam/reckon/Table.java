@@ -11,6 +11,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One of the tables that lie beside these classes: rows of text under named columns.
@@ -19,6 +21,8 @@ import java.util.List;
  * stands between double quotes. A table that is not of that form is a fault of the program and ends it.
  */
 final class Table {
+    private static final Map<String, Table> READ = new ConcurrentHashMap<>();
+
     private final String file;
     private final List<String> columns;
     private final List<Row> rows;
@@ -36,7 +40,12 @@ final class Table {
         this.rows = List.copyOf(made);
     }
 
+    /** Read once: a visit to many mains asks the same table again and again. */
     static Table read(String file) {
+        return READ.computeIfAbsent(file, Table::fromFile);
+    }
+
+    private static Table fromFile(String file) {
         List<List<String>> lines = new ArrayList<>();
         try (InputStream in = Table.class.getResourceAsStream(file)) {
             if (in == null) {

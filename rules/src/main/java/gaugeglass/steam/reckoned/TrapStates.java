@@ -335,9 +335,8 @@ public final class TrapStates {
             Quantity most = seen.limit(SHARE_SEASON);
             int fitted = seen.tags("trap").size();
             Count count = new Count();
-            // Failed traps that are too many of all that are fitted are too many of those that can be judged, whatever
-            // the
-            // traps that were not reached would say.
+            // Failed traps that are too many of all that are fitted are too many of those that can be judged,
+            // whatever the traps that were not reached would say.
             boolean enough = seen.any(TrapCounts.class, trap -> {
                 count.add(trap.result());
                 return count.failed > 1 && share(count.failed, fitted).isAbove(most);
