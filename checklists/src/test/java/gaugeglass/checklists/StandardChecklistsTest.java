@@ -83,8 +83,7 @@ class StandardChecklistsTest {
             }
         }
         // Open on purpose: what was answered "not taken" or "not measured" is no pass, and the air's pressure by
-        // elevation is known
-        // only within the weather's swing.
+        // elevation is known only within the weather's swing.
         assertThat(open.keySet())
                 .as("%s", open)
                 .isSubsetOf(

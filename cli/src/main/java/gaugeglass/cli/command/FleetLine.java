@@ -5,7 +5,6 @@ import gaugeglass.cli.fleet.FleetTable;
 import gaugeglass.engine.book.Urgency;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** The part of the command line that is about many visits together. */
@@ -22,31 +21,24 @@ final class FleetLine {
         fleet.addPositional(FullLine.inputs());
         fleet.addOption(FullLine.lines());
         fleet.addOption(FullLine.pack());
-        fleet.addOption(valued("--as", "FORM", "Results as text, csv (one table, see --table) or json (everything)."));
-        fleet.addOption(valued(
+        fleet.addOption(
+                FullLine.valued("--as", "FORM", "Results as text, csv (one table, see --table) or json (everything)."));
+        fleet.addOption(FullLine.valued(
                 "--table",
                 "NAME",
                 "Which table csv holds: sites (unless told), findings, due, open, never-found; every row of it."));
-        fleet.addOption(
-                valued("--top", "ROWS", "How many rows of each table the text shows; " + TOP + " unless told."));
-        fleet.addOption(valued(
+        fleet.addOption(FullLine.valued(
+                "--top", "ROWS", "How many rows of each table the text shows; " + TOP + " unless told."));
+        fleet.addOption(FullLine.valued(
                 "--fail-at",
                 "URGENCY",
                 "Exit with 1 when a boiler's latest visit leaves a finding this urgent or more, or a permit that is"
                         + " forbidden or not known: stop, now, season, plan, watch."));
-        fleet.addOption(valued(
+        fleet.addOption(FullLine.valued(
                 "--date",
                 "YYYY-MM-DD",
                 "Judge for this day instead of each visit's own, and count from it what falls due."));
         return fleet;
-    }
-
-    private static OptionSpec valued(String name, String label, String description) {
-        return OptionSpec.builder(name)
-                .paramLabel(label)
-                .type(String.class)
-                .description(description)
-                .build();
     }
 
     static FleetOptions fleet(ParseResult said) throws Wrong {

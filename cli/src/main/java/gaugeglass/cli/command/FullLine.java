@@ -495,4 +495,13 @@ final class FullLine {
                 .description(description)
                 .build();
     }
+
+    /** An option that takes one value. */
+    static OptionSpec valued(String name, String label, String description) {
+        return OptionSpec.builder(name)
+                .paramLabel(label)
+                .type(String.class)
+                .description(description)
+                .build();
+    }
 }

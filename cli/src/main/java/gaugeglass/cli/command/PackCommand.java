@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -56,26 +55,19 @@ final class PackCommand {
                     .description("What it is done with.")
                     .build());
             if (name.equals("new")) {
-                one.addOption(valued("--title", "TEXT", "Its name for people."));
-                one.addOption(valued("--level", "LEVEL", "jurisdiction, company (the default) or visit."));
+                one.addOption(FullLine.valued("--title", "TEXT", "Its name for people."));
+                one.addOption(FullLine.valued("--level", "LEVEL", "jurisdiction, company (the default) or visit."));
             }
             if (name.equals("sign")) {
-                one.addOption(valued("--key", "NAME", "The key."));
+                one.addOption(FullLine.valued("--key", "NAME", "The key."));
             }
             if (name.equals("replay")) {
-                one.addOption(valued("--before", "PACK", "Compare with this pack instead of the standard alone."));
+                one.addOption(
+                        FullLine.valued("--before", "PACK", "Compare with this pack instead of the standard alone."));
             }
             pack.addSubcommand(name, one);
         });
         return pack;
-    }
-
-    private static OptionSpec valued(String name, String label, String description) {
-        return OptionSpec.builder(name)
-                .paramLabel(label)
-                .type(String.class)
-                .description(description)
-                .build();
     }
 
     static int run(ParseResult said, Shell shell) throws Wrong {

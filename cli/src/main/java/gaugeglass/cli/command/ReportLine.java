@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -21,15 +20,17 @@ final class ReportLine {
         CommandSpec report = FullLine.command(
                 "report", "Write an inspection's report as one HTML file, and as PDF and lists of work where asked.");
         report.addPositional(one("The inspection file, or - for standard input."));
-        report.addOption(valued("--for", "WHOM", "owner (plain words, short; the default) or file (everything)."));
         report.addOption(
-                valued("--out", "PATH", "The HTML file; - for standard output. Else beside FILE, named after it."));
-        report.addOption(valued("--paper", "SIZE", "letter (the default) or a4."));
+                FullLine.valued("--for", "WHOM", "owner (plain words, short; the default) or file (everything)."));
+        report.addOption(FullLine.valued(
+                "--out", "PATH", "The HTML file; - for standard output. Else beside FILE, named after it."));
+        report.addOption(FullLine.valued("--paper", "SIZE", "letter (the default) or a4."));
         report.addOption(FullLine.flag("--pdf", "Put a PDF of the same pages beside the HTML file."));
-        report.addOption(valued("--csv", "PATH", "Write the work as a table for a spreadsheet, too."));
-        report.addOption(valued("--json", "PATH", "Write the work as JSON, too."));
+        report.addOption(FullLine.valued("--csv", "PATH", "Write the work as a table for a spreadsheet, too."));
+        report.addOption(FullLine.valued("--json", "PATH", "Write the work as JSON, too."));
         report.addOption(FullLine.pack());
-        report.addOption(valued("--date", "YYYY-MM-DD", "Judge for this day instead of the day of the visit."));
+        report.addOption(
+                FullLine.valued("--date", "YYYY-MM-DD", "Judge for this day instead of the day of the visit."));
         return report;
     }
 
@@ -49,10 +50,10 @@ final class ReportLine {
                         + " done, deferred or refused.")
                 .build());
         decide.addOption(FullLine.pack());
-        decide.addOption(valued("--by", "WHO", "Who decided."));
-        decide.addOption(valued("--on", "YYYY-MM-DD", "When."));
-        decide.addOption(valued("--note", "TEXT", "What was said about it."));
-        decide.addOption(valued("--boiler", "ID", "Which boiler, where several have the finding."));
+        decide.addOption(FullLine.valued("--by", "WHO", "Who decided."));
+        decide.addOption(FullLine.valued("--on", "YYYY-MM-DD", "When."));
+        decide.addOption(FullLine.valued("--note", "TEXT", "What was said about it."));
+        decide.addOption(FullLine.valued("--boiler", "ID", "Which boiler, where several have the finding."));
         return decide;
     }
 
@@ -71,12 +72,12 @@ final class ReportLine {
                         "An inspection file whose answers are filled in, or - for standard input; without it the sheet is"
                                 + " blank.")
                 .build());
-        sheet.addOption(valued("--checklist", "ID", "Which checklist; without it the inspection's own."));
+        sheet.addOption(FullLine.valued("--checklist", "ID", "Which checklist; without it the inspection's own."));
         sheet.addOption(FullLine.flag("--phone", "The page for a phone instead of the printable one."));
         sheet.addOption(FullLine.pack());
-        sheet.addOption(valued(
+        sheet.addOption(FullLine.valued(
                 "--out", "PATH", "The HTML file; - for standard output. Else named after FILE or the checklist."));
-        sheet.addOption(valued("--paper", "SIZE", "letter (the default) or a4."));
+        sheet.addOption(FullLine.valued("--paper", "SIZE", "letter (the default) or a4."));
         sheet.addOption(FullLine.flag("--pdf", "Put a PDF of the same pages beside the HTML file."));
         return sheet;
     }
@@ -125,14 +126,6 @@ final class ReportLine {
                 .paramLabel("FILE")
                 .type(List.class)
                 .auxiliaryTypes(String.class)
-                .description(description)
-                .build();
-    }
-
-    private static OptionSpec valued(String name, String label, String description) {
-        return OptionSpec.builder(name)
-                .paramLabel(label)
-                .type(String.class)
                 .description(description)
                 .build();
     }

@@ -7,6 +7,7 @@ import gaugeglass.checklists.Interview.Status;
 import gaugeglass.checklists.Interview.Step;
 import gaugeglass.checklists.Question;
 import gaugeglass.checklists.Section;
+import gaugeglass.cli.report.Naming;
 import gaugeglass.cli.report.TextReport;
 import gaugeglass.cli.sheet.SingleAnswerStops;
 import gaugeglass.cli.sheet.SingleAnswerStops.Stop;
@@ -378,7 +379,7 @@ final class SheetPages {
                     label,
                     parts,
                     answer.map(Answer::unread).orElse(""),
-                    left.map(SheetPages::told).orElse(""),
+                    left.map(Naming::answered).orElse(""),
                     notes);
         }
 
@@ -437,16 +438,5 @@ final class SheetPages {
             case DATE -> "year, month, day";
             default -> "";
         };
-    }
-
-    private static String told(Answer answer) {
-        if (answer.fact().isEmpty()) {
-            return "could not be read: " + answer.unread();
-        }
-        List<String> words = new ArrayList<>();
-        for (Object value : answer.item().valuesOf(answer.fact().get())) {
-            words.add(Words.spoken(value));
-        }
-        return String.join(", ", words);
     }
 }

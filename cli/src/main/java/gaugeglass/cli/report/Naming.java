@@ -8,6 +8,7 @@ import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Vocabulary;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -144,5 +145,17 @@ public final class Naming {
             words.append(Words.spoken(values.get(i)));
         }
         return words.toString();
+    }
+
+    /** What was answered, in words; also that it could not be read. */
+    public static String answered(Answer answer) {
+        if (answer.fact().isEmpty()) {
+            return "could not be read: " + answer.unread();
+        }
+        List<String> words = new ArrayList<>();
+        for (Object value : answer.item().valuesOf(answer.fact().get())) {
+            words.add(Words.spoken(value));
+        }
+        return String.join(", ", words);
     }
 }

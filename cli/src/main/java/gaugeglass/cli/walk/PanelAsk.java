@@ -3,6 +3,7 @@ package gaugeglass.cli.walk;
 import gaugeglass.checklists.Interview.Status;
 import gaugeglass.checklists.Panel;
 import gaugeglass.checklists.Question;
+import gaugeglass.cli.report.Naming;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.vocabulary.ItemType;
@@ -154,9 +155,9 @@ final class PanelAsk {
     private void part(int number, boolean look) {
         Place place = place(number);
         screen.numbered(number, place.question(), look, hangsOn(place.question()));
-        walk.current(place).ifPresent(answer -> talk.say("     Answered: " + walk.told(answer)));
+        walk.current(place).ifPresent(answer -> talk.say("     Answered: " + Naming.answered(answer)));
         walk.remembered(place)
-                .ifPresent(answer -> talk.say("     Last visit: " + walk.told(answer) + "  (= for the same)"));
+                .ifPresent(answer -> talk.say("     Last visit: " + Naming.answered(answer) + "  (= for the same)"));
     }
 
     /** In words, what another part must be answered with for this one to be asked. */

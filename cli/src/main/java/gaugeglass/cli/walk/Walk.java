@@ -6,6 +6,7 @@ import gaugeglass.checklists.Interview.Status;
 import gaugeglass.checklists.Interview.Step;
 import gaugeglass.checklists.Question;
 import gaugeglass.checklists.Section;
+import gaugeglass.cli.report.Naming;
 import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.Assessment.Gate;
@@ -25,7 +26,6 @@ import gaugeglass.engine.observation.Subjects;
 import gaugeglass.engine.reading.SourceText;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
-import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
@@ -239,8 +239,9 @@ final class Walk {
         headLine(place);
         screen.question(place.question(), caution(place.question()));
         reason(List.of(place));
-        current(place).ifPresent(answer -> talk.say("   Answered: " + told(answer) + "  (Enter leaves it)"));
-        remembered(place).ifPresent(answer -> talk.say("   Last visit: " + told(answer) + "  (type = for the same)"));
+        current(place).ifPresent(answer -> talk.say("   Answered: " + Naming.answered(answer) + "  (Enter leaves it)"));
+        remembered(place)
+                .ifPresent(answer -> talk.say("   Last visit: " + Naming.answered(answer) + "  (type = for the same)"));
         screen.choices(place.question());
     }
 
@@ -304,17 +305,6 @@ final class Walk {
                 .answer(item, keys, State.AS_LEFT)
                 .or(() -> observations.answer(item, keys, State.AS_FOUND))
                 .filter(answer -> answer.fact().isPresent());
-    }
-
-    String told(Answer answer) {
-        if (answer.fact().isEmpty()) {
-            return "could not be read: " + answer.unread();
-        }
-        List<String> words = new ArrayList<>();
-        for (Object value : answer.item().valuesOf(answer.fact().get())) {
-            words.add(Words.spoken(value));
-        }
-        return String.join(", ", words);
     }
 
     /** Whether a question has an answer, be it that it cannot be told. */

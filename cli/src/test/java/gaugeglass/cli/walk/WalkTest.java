@@ -8,12 +8,9 @@ import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Permit;
 import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.Rulebook;
-import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.observation.Observations;
-import gaugeglass.engine.observation.State;
-import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
 import java.io.IOException;
@@ -22,7 +19,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,30 +53,6 @@ class WalkTest {
 
     private static Observations church() {
         return example("well-kept-church.yaml").units().get(0).observations();
-    }
-
-    /** The observations with one answer changed, about the first one of its kind. */
-    private static Observations with(Observations observations, String item, String word) {
-        Answer old = observations.answers().stream()
-                .filter(answer -> answer.item().id().equals(item))
-                .findFirst()
-                .orElseThrow();
-        Object choice = Arrays.stream(old.item().constants(old.item().values().get(0)))
-                .filter(constant -> Words.of((Enum<?>) constant).equals(word))
-                .findFirst()
-                .orElseThrow();
-        Answer changed =
-                Answer.seen(old.item(), old.keys(), State.AS_FOUND, old.item().make(old.keys(), List.of(choice)));
-        return observations.toBuilder().without(old).put(changed).build();
-    }
-
-    private static int indexOf(List<Typist.Screen> screens, String item) {
-        for (int i = 0; i < screens.size(); i++) {
-            if (screens.get(i).asks(item)) {
-                return i;
-            }
-        }
-        throw new AssertionError(item + " is not asked");
     }
 
     private Walking.Outcome walk(TypedTalk talk, Path path) {
@@ -149,8 +121,8 @@ class WalkTest {
 
     @Test
     void what_was_put_right_keeps_both_states_and_opens_the_firing_stage() throws IOException {
-        List<Typist.Screen> screens = Typist.screens(FULL, with(church(), "cutoff.wiring", "jumpered"));
-        int jumper = indexOf(screens, "cutoff.wiring") + 1;
+        List<Typist.Screen> screens = Typist.screens(FULL, Walked.with(church(), "cutoff.wiring", "jumpered"));
+        int jumper = Walked.indexOf(screens, "cutoff.wiring") + 1;
         Path path = folder.resolve("visit.yaml");
         TypedTalk talk = new TypedTalk()
                 .type("chapel", "", "P. Example", "B1", "n")
@@ -315,8 +287,8 @@ class WalkTest {
 
     @Test
     void a_stop_interrupts_with_its_caution_and_the_firing_stage_stays_closed() throws IOException {
-        List<Typist.Screen> screens = Typist.screens(FULL, with(church(), "cutoff.wiring", "jumpered"));
-        int jumper = indexOf(screens, "cutoff.wiring") + 1;
+        List<Typist.Screen> screens = Typist.screens(FULL, Walked.with(church(), "cutoff.wiring", "jumpered"));
+        int jumper = Walked.indexOf(screens, "cutoff.wiring") + 1;
         TypedTalk talk = new TypedTalk()
                 .type("chapel", "", "P. Example", "B1", "n")
                 .type(Typist.lines(screens.subList(0, jumper)))
