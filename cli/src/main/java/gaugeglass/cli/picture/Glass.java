@@ -122,11 +122,12 @@ final class Glass {
             List<Shape> shapes, List<String> told, List<Level> levels, double zero, double scale, boolean isWater) {
         List<Level> fromTop = new ArrayList<>(levels);
         fromTop.sort(Comparator.comparing(Level::height).reversed());
-        double[] at = apart(
+        double[] at = Picture.apart(
                 fromTop.stream()
                         .mapToDouble(level -> zero - inches(level.height()) * scale)
                         .toArray(),
-                isWater ? LEAST_GAP_OF_TWO : LEAST_GAP);
+                isWater ? LEAST_GAP_OF_TWO : LEAST_GAP,
+                BOTTOM);
         for (int i = 0; i < at.length; i++) {
             Level level = fromTop.get(i);
             double y = zero - inches(level.height()) * scale;
@@ -145,21 +146,6 @@ final class Glass {
             }
             told.add(Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".");
         }
-    }
-
-    /** Places for words, in the order given, none nearer to the next than can be read. */
-    private static double[] apart(double[] wanted, double gap) {
-        double[] at = wanted.clone();
-        for (int i = 1; i < at.length; i++) {
-            at[i] = Math.max(at[i], at[i - 1] + gap);
-        }
-        if (at.length > 0 && at[at.length - 1] > BOTTOM) {
-            at[at.length - 1] = BOTTOM;
-            for (int i = at.length - 2; i >= 0; i--) {
-                at[i] = Math.min(at[i], at[i + 1] - gap);
-            }
-        }
-        return at;
     }
 
     private static double inches(Quantity height) {

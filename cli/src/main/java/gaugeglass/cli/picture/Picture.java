@@ -16,6 +16,8 @@ import java.util.List;
  * @param shapes drawn in this order, later ones over earlier ones
  */
 public record Picture(String id, String title, String description, int width, int height, List<Shape> shapes) {
+    private static final int WIDEST_OF_TWO = 340;
+
     public Picture {
         shapes = List.copyOf(shapes);
     }
@@ -113,6 +115,32 @@ public record Picture(String id, String title, String description, int width, in
 
     static Label label(double x, double y, String words, double size, Anchor from) {
         return new Label(new Point(x, y), words, size, false, from);
+    }
+
+    /**
+     * Places for words, in the order given, none nearer to the next than can be read.
+     *
+     * @param wanted from the top down
+     * @param gap between one and the next
+     * @param lowest no place lies below it, if there is room above
+     */
+    static double[] apart(double[] wanted, double gap, double lowest) {
+        double[] at = wanted.clone();
+        for (int i = 1; i < at.length; i++) {
+            at[i] = Math.max(at[i], at[i - 1] + gap);
+        }
+        if (at.length > 0 && at[at.length - 1] > lowest) {
+            at[at.length - 1] = lowest;
+            for (int i = at.length - 2; i >= 0; i--) {
+                at[i] = Math.min(at[i], at[i + 1] - gap);
+            }
+        }
+        return at;
+    }
+
+    /** Whether it needs the width of the page for itself. */
+    public boolean isWide() {
+        return width > WIDEST_OF_TWO;
     }
 
     /** Points as SVG writes them, to a hundredth. */

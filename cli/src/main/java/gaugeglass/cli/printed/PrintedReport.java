@@ -1,7 +1,6 @@
 package gaugeglass.cli.printed;
 
 import gaugeglass.cli.picture.Picture;
-import gaugeglass.cli.picture.PicturesSeen;
 import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
@@ -14,7 +13,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -27,6 +25,7 @@ public final class PrintedReport {
     private final ReportPages pages;
     private final Judged.Visit visit;
     private final Book book;
+    private final View view;
     private final String html;
 
     /**
@@ -38,7 +37,8 @@ public final class PrintedReport {
         this.pages = new ReportPages(rulebook, reader);
         this.visit = visit;
         this.book = rulebook.book();
-        this.html = rendered(pages.of(visit, new Photos(folder), size, resource("report.css")));
+        this.view = pages.of(visit, new Photos(folder), size, resource("report.css"));
+        this.html = rendered(view);
     }
 
     static String rendered(View view) {
@@ -79,11 +79,8 @@ public final class PrintedReport {
      * @throws IOException when it cannot be made
      */
     public byte[] pdf() throws IOException {
-        List<Picture> pictures = new ArrayList<>();
-        for (Judged.Unit unit : visit.units()) {
-            pictures.addAll(PicturesSeen.of(
-                    unit.visited().observations(), "u" + (visit.units().indexOf(unit) + 1)));
-        }
+        List<Picture> pictures =
+                view.units().stream().flatMap(unit -> unit.pictures().stream()).toList();
         return Pdf.of(html, resource("paper.css"), pictures, visit.date());
     }
 

@@ -1,5 +1,7 @@
 package gaugeglass.cli.printed;
 
+import gaugeglass.cli.picture.MakeUpChart;
+import gaugeglass.cli.picture.Picture;
 import gaugeglass.cli.picture.PicturesSeen;
 import gaugeglass.cli.printed.View.Appendix;
 import gaugeglass.cli.printed.View.Degree;
@@ -221,7 +223,7 @@ final class ReportPages {
                     putRight(),
                     waived(),
                     causes(),
-                    PicturesSeen.of(observations, anchor),
+                    pictures(),
                     workList.of(inspection, assessment),
                     notSeen(),
                     embedded(),
@@ -229,6 +231,22 @@ final class ReportPages {
                     isForFile ? reckoned() : List.of(),
                     isForFile ? outcomes() : List.of(),
                     closing());
+        }
+
+        /** What was read; an owner is shown the make-up where something was found by it. */
+        private List<Picture> pictures() {
+            List<Picture> pictures = new ArrayList<>(PicturesSeen.of(observations, anchor));
+            if (isForFile || assessment.findings().stream().anyMatch(this::isFoundByMeter)) {
+                MakeUpChart.of(anchor + "-make-up", observations, book).ifPresent(pictures::add);
+            }
+            return pictures;
+        }
+
+        private boolean isFoundByMeter(Finding finding) {
+            return finding.evidence().stream()
+                    .filter(this::isItem)
+                    .map(fact -> vocabulary.item(fact.getClass()).orElseThrow())
+                    .anyMatch(item -> item.isReckoned() && item.group().equals("water-use"));
         }
 
         // ---- the two gates

@@ -1,7 +1,9 @@
 package gaugeglass.cli.printed;
 
 import gaugeglass.cli.picture.Picture;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * Everything that a report says, in words and in order, as its template lays it out.
@@ -55,7 +57,32 @@ record View(
             List<Group> observed,
             List<Reckoned> reckoned,
             List<Outcome> outcomes,
-            String closing) {}
+            String closing) {
+        /** The pictures as they lie beside one another. A row is kept on one sheet, and the next may begin another. */
+        List<List<Picture>> pictureRows() {
+            return rows(pictures, Picture::isWide);
+        }
+
+        /** The photos as they lie beside one another; what is said of a missing one has its own row. */
+        List<List<Photos.Photo>> photoRows() {
+            return rows(photos, photo -> !photo.missing().isEmpty());
+        }
+
+        private static <T> List<List<T>> rows(List<T> all, Predicate<T> isWide) {
+            List<List<T>> rows = new ArrayList<>();
+            boolean hasRoom = false;
+            for (T one : all) {
+                if (hasRoom && !isWide.test(one)) {
+                    rows.get(rows.size() - 1).add(one);
+                    hasRoom = false;
+                } else {
+                    rows.add(new ArrayList<>(List.of(one)));
+                    hasRoom = !isWide.test(one);
+                }
+            }
+            return rows;
+        }
+    }
 
     /**
      * One gate.

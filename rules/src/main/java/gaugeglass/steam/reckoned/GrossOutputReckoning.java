@@ -49,6 +49,11 @@ public final class GrossOutputReckoning implements Reckoning {
             return List.of(new GrossOutput(seen.the(PlateOutput.class).output()));
         }
         Quantity input = seen.the(PlateInput.class).input();
-        return List.of(new GrossOutput(input.times(seen.limit(SHARE).valueIn(Unit.TIMES))));
+        return List.of(new GrossOutput(ofInput(input, seen.limit(SHARE))));
+    }
+
+    /** The output that is taken for a boiler of which only the input is known. */
+    static Quantity ofInput(Quantity input, Quantity share) {
+        return input.times(share.valueIn(Unit.TIMES));
     }
 }

@@ -49,7 +49,7 @@ public final class WaterUsed {
 
     private static final String READING = "meter-reading";
     private static final Quantity MOST = Quantity.of(10_000_000, Unit.GALLON);
-    private static final Quantity OPEN_AIR = Quantity.of(0, Unit.PSI);
+    static final Quantity OPEN_AIR = Quantity.of(0, Unit.PSI);
     private static final Quantity MOST_TIME = Quantity.of(3660, Unit.DAY);
     private static final Quantity MOST_TIMES = Quantity.of(1000, Unit.TIMES);
 
@@ -198,14 +198,16 @@ public final class WaterUsed {
     }
 
     private static List<Span> spans(Seen seen) {
-        return MeterLog.spans(readings(seen), () -> {
-            MeterDial dial = seen.the(MeterDial.class);
-            Rational whole = Rational.ONE;
-            for (int i = 0; i < dial.digits(); i++) {
-                whole = whole.times(Rational.of(10));
-            }
-            return Quantity.of(whole, dial.counts().unit());
-        });
+        return MeterLog.spans(readings(seen), () -> whole(seen.the(MeterDial.class)));
+    }
+
+    /** What a dial counts before it begins again. */
+    static Quantity whole(MeterDial dial) {
+        Rational whole = Rational.ONE;
+        for (int i = 0; i < dial.digits(); i++) {
+            whole = whole.times(Rational.of(10));
+        }
+        return Quantity.of(whole, dial.counts().unit());
     }
 
     private static long lookBack(Seen seen) {
