@@ -7,6 +7,7 @@ import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.Assessment.Permit;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
+import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.InspectionReader;
@@ -177,7 +178,10 @@ class NoVisibleWaterTest {
             texts.add(book.card(finding.rule()).notWhen());
             finding.cautions().forEach(id -> texts.add(book.cautions().get(id).text()));
             if (!finding.remedy().isEmpty()) {
-                texts.add(book.remedies().get(finding.remedy()).work() + ".");
+                Remedy remedy = book.remedies().get(finding.remedy());
+                texts.add(remedy.work() + ".");
+                remedy.parts().forEach(part -> texts.add(part + "."));
+                remedy.takeAlong().forEach(part -> texts.add(part + "."));
             }
         }
         assessment.diagnoses().forEach(cause -> {
@@ -254,7 +258,11 @@ class NoVisibleWaterTest {
             });
         });
         book.cautions().values().forEach(caution -> texts.add(caution.text()));
-        book.remedies().values().forEach(remedy -> texts.add(remedy.work() + "."));
+        book.remedies().values().forEach(remedy -> {
+            texts.add(remedy.work() + ".");
+            remedy.parts().forEach(part -> texts.add(part + "."));
+            remedy.takeAlong().forEach(part -> texts.add(part + "."));
+        });
         book.diagnoses().forEach(diagnosis -> {
             texts.add(diagnosis.cause() + ".");
             texts.add(diagnosis.settle());

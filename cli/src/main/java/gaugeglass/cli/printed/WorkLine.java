@@ -16,6 +16,8 @@ import java.util.List;
  * @param about what it is done to, in words; empty for the unit as a whole
  * @param findings what it puts right, most urgent first
  * @param titles the findings in words, in the same order
+ * @param parts what has to be bought for it
+ * @param takeAlong what has to be taken along, once for all of it
  * @param decisions what the owner decided about them, in the same order; may be fewer
  */
 record WorkLine(
@@ -27,7 +29,26 @@ record WorkLine(
         List<String> about,
         List<Ref> findings,
         List<String> titles,
+        List<Part> parts,
+        List<String> takeAlong,
         List<Decision> decisions) {
+
+    /**
+     * What is needed for each of some things.
+     *
+     * @param what it, in words
+     * @param subjects the tags of the things; one empty tag for the unit
+     */
+    record Part(String what, List<String> subjects) {
+        int number() {
+            return subjects.size();
+        }
+
+        /** With how many of it, where that is more than one. */
+        String told() {
+            return number() == 1 ? what : number() + " x " + what;
+        }
+    }
 
     /** A decision with what it is about in words. */
     record Decision(String about, Decided decided) {}

@@ -60,6 +60,7 @@ final class WorkList {
                     .ifPresent(decided -> decisions.add(new WorkLine.Decision(
                             subject.isEmpty() ? finding.title() : finding.title() + ", " + subject, decided)));
         }
+        Parts parts = new Parts(book, naming, inspection, assessment.unit());
         return new WorkLine(
                 number,
                 assessment.unit(),
@@ -69,6 +70,8 @@ final class WorkList {
                 List.copyOf(about),
                 refs,
                 titles,
+                remedy == null ? List.of() : parts.of(remedy, findings),
+                remedy == null ? List.of() : parts.takeAlong(remedy),
                 decisions);
     }
 

@@ -32,6 +32,8 @@ final class WorkListFiles {
                 "about",
                 "findings",
                 "checks",
+                "parts",
+                "take along",
                 "decision",
                 "decided by",
                 "decided on",
@@ -58,6 +60,8 @@ final class WorkListFiles {
                 String.join("; ", line.about()),
                 String.join("; ", line.titles()),
                 String.join("; ", checks),
+                String.join("; ", line.parts().stream().map(WorkLine.Part::told).toList()),
+                String.join("; ", line.takeAlong()),
                 joined(decided.stream().map(one -> Words.of(one.decision())).toList()),
                 joined(decided.stream().map(Decided::by).toList()),
                 joined(decided.stream().map(one -> one.on().toString()).toList()),
@@ -113,6 +117,16 @@ final class WorkListFiles {
             decision.put("note", decided.note());
             decisions.add(decision);
         }
+        List<Object> parts = new ArrayList<>();
+        for (WorkLine.Part one : line.parts()) {
+            Map<String, Object> part = new LinkedHashMap<>();
+            part.put("number", one.number());
+            part.put("what", one.what());
+            part.put("subjects", one.subjects());
+            parts.add(part);
+        }
+        fields.put("parts", parts);
+        fields.put("takeAlong", line.takeAlong());
         fields.put("decisions", decisions);
         return fields;
     }

@@ -109,6 +109,8 @@ public final class RulebookText {
         part(paper, "Do", card.action());
         Remedy remedy = book.remedies().get(card.remedy());
         part(paper, "Work", remedy == null ? "" : remedy.work());
+        part(paper, "Parts", remedy == null ? "" : String.join("; ", remedy.parts()));
+        part(paper, "With", remedy == null ? "" : String.join("; ", remedy.takeAlong()));
         part(paper, "Not when", card.notWhen());
         for (String id : card.cautions()) {
             Caution caution = book.cautions().get(id);

@@ -150,6 +150,20 @@ class PrintedReportTest {
     }
 
     @Test
+    void a_line_of_work_names_its_parts_with_what_was_read_and_says_what_was_not() {
+        String words = words(html(Reader.OWNER));
+
+        assertThat(words)
+                .contains("Parts: 2 x gasket for the low-water cutoff there (kind: float).")
+                .contains("(kind: float; duty: not known; reset: not known), with gasket.")
+                .contains("Take along: meter for the burner's circuit.", "the normal line (5 in).")
+                .doesNotContain("{", "}");
+        assertThat(Reports.report(TEXT, Reader.OWNER, PaperSize.LETTER).workAsJson())
+                .containsPattern("\"number\" : 2,\\s+\"what\" : \"gasket for the low-water cutoff")
+                .containsPattern("\"subjects\" : \\[\\s*\"LW-1\",\\s*\"LW-2\"");
+    }
+
+    @Test
     void a_decision_stands_on_its_finding_and_on_its_line_of_work() {
         assertThat(words(html(Reader.OWNER)).split("done by the caretaker on 2026-09-15", -1))
                 .hasSize(3);

@@ -60,6 +60,10 @@ class TemplatesTest {
                         List.of("cutoff <A>"),
                         List.of(new Ref("a.b", "<A>")),
                         List.of("A jumper"),
+                        List.of(
+                                new WorkLine.Part("wire, <red>", List.of("A", "B")),
+                                new WorkLine.Part("terminal", List.of("A"))),
+                        List.of("a meter"),
                         List.of())),
                 new View.NotSeen(
                         "1 answer is missing.",

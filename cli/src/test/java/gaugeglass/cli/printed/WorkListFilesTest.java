@@ -41,6 +41,8 @@ class WorkListFilesTest {
                     List.of(),
                     List.of(new Ref("cutoff.bypassed", "")),
                     List.of("The cutoff is bypassed"),
+                    List.of(),
+                    List.of(),
                     List.of()),
             new WorkLine(
                     2,
@@ -51,6 +53,10 @@ class WorkListFilesTest {
                     List.of("low-water cutoff LW-1", "low-water cutoff =LW-2"),
                     List.of(new Ref("cutoff.old", "LW-1"), new Ref("cutoff.old", "=LW-2")),
                     List.of("It is old (low-water cutoff LW-1)", "It is old (low-water cutoff =LW-2)"),
+                    List.of(
+                            new WorkLine.Part("cutoff, kind float", List.of("LW-1", "=LW-2")),
+                            new WorkLine.Part("=gasket", List.of("LW-1"))),
+                    List.of("meter"),
                     List.of(new WorkLine.Decision("It is old, low-water cutoff LW-1", DEFERRED)))));
 
     private static void golden(String name, String text) throws IOException {

@@ -158,7 +158,7 @@ public final class BookReader {
     }
 
     public static Remedy remedy(Form form) {
-        Remedy remedy = new Remedy(form.text("id"), form.text("work"));
+        Remedy remedy = new Remedy(form.text("id"), form.text("work"), form.texts("parts"), form.texts("take-along"));
         form.close();
         return remedy;
     }

@@ -22,7 +22,7 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
     /** Where a build leaves a rulebook on the class path. */
     public static final String PATH = "gaugeglass/rulebook.packed";
 
-    private static final String MARK = "gaugeglass rulebook 2";
+    private static final String MARK = "gaugeglass rulebook 3";
 
     private static final Urgency[] URGENCIES = Urgency.values();
     private static final Stage[] STAGES = Stage.values();
@@ -54,7 +54,7 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
                 byId(in.list(StoredBook::card), Card::id),
                 byId(in.list(StoredBook::limit), Limit::id),
                 byId(in.list(one -> new Caution(one.text(), one.text(), one.text())), Caution::id),
-                byId(in.list(one -> new Remedy(one.text(), one.text())), Remedy::id),
+                byId(in.list(one -> new Remedy(one.text(), one.text(), one.texts(), one.texts())), Remedy::id),
                 in.list(StoredBook::diagnosis),
                 in.list(StoredBook::rule),
                 in.texts());
@@ -91,6 +91,8 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         out.list(book.remedies().values(), (to, one) -> {
             to.text(one.id());
             to.text(one.work());
+            to.texts(one.parts());
+            to.texts(one.takeAlong());
         });
         out.list(book.diagnoses(), StoredBook::diagnosis);
         out.list(book.rules(), StoredBook::rule);

@@ -7,6 +7,7 @@ import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.Clue;
 import gaugeglass.engine.book.Diagnosis;
 import gaugeglass.engine.book.Limit;
+import gaugeglass.engine.book.PartWords;
 import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.book.Source;
 import gaugeglass.engine.book.Urgency;
@@ -16,7 +17,9 @@ import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Reckoning;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Checks that the parts of a rulebook fit one another and that nothing in it is unused. */
@@ -44,7 +47,7 @@ final class BookLint {
             firm(entry, limits);
         }
         Set<String> cautionsUsed = new HashSet<>();
-        Set<String> remediesUsed = new HashSet<>();
+        Map<String, Set<String>> remediesUsed = new LinkedHashMap<>();
         for (Card card : source.cards().values()) {
             for (Band band : card.bands().values()) {
                 if (!ruled.contains(card.id() + " / " + band.name())) {
@@ -61,7 +64,9 @@ final class BookLint {
             }
             if (!card.remedy().isEmpty()) {
                 known(card, "remedy", card.remedy(), source.remedies().keySet());
-                remediesUsed.add(card.remedy());
+                remediesUsed
+                        .computeIfAbsent(card.remedy(), id -> new HashSet<>())
+                        .add(card.about());
             }
             if (card.worst() == Urgency.STOP && !card.sign() && card.cautions().isEmpty()) {
                 wrong(card, "a stop without a caution", "at least one caution", "");
@@ -73,7 +78,14 @@ final class BookLint {
         source.limits().values().forEach(this::limit);
         unused("limits.yaml", "limit", source.limits().keySet(), limitsUsed);
         unused("cautions.yaml", "caution", source.cautions().keySet(), cautionsUsed);
-        unused("remedies.yaml", "remedy", source.remedies().keySet(), remediesUsed);
+        unused("remedies.yaml", "remedy", source.remedies().keySet(), remediesUsed.keySet());
+        source.remedies()
+                .values()
+                .forEach(remedy -> mistakes.addAll(PartWords.mistakes(
+                        "remedies.yaml",
+                        remedy,
+                        source.vocabulary(),
+                        remediesUsed.getOrDefault(remedy.id(), Set.of()))));
         source.diagnoses().forEach(this::diagnosis);
     }
 

@@ -4,6 +4,7 @@ import gaugeglass.engine.book.Band;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.Caution;
+import gaugeglass.engine.book.PartWords;
 import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.book.Urgency;
@@ -23,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Words, urgencies, dropped items and waivers of packs, held against what no pack may touch. */
 final class Rewording {
@@ -85,10 +87,22 @@ final class Rewording {
                         "another id",
                         ""));
             }
-            said(new Pack.Place(pack.files().place("remedies.yaml"), 0, 0, id), List.of(remedy.work()));
+            said(new Pack.Place(pack.files().place("remedies.yaml"), 0, 0, id), texts(remedy));
+            Set<String> kinds = cards.values().stream()
+                    .filter(card -> card.remedy().equals(id))
+                    .map(Card::about)
+                    .collect(Collectors.toSet());
+            mistakes.addAll(PartWords.mistakes(pack.files().place("remedies.yaml"), remedy, vocabulary, kinds));
         });
         pack.wordings().forEach(this::word);
         pack.urgencies().forEach(this::urgency);
+    }
+
+    private static List<String> texts(Remedy remedy) {
+        List<String> texts = new ArrayList<>(List.of(remedy.work()));
+        texts.addAll(remedy.parts());
+        texts.addAll(remedy.takeAlong());
+        return texts;
     }
 
     private Optional<Card> card(String id, Pack.Place place) {
