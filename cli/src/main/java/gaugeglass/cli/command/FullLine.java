@@ -246,7 +246,7 @@ final class FullLine {
     }
 
     private int schema(List<String> names) throws Wrong {
-        List<String> known = List.of("inspection", "assessment", "checklists", "fleet");
+        List<String> known = List.of("inspection", "assessment", "checklists", "fleet", "work");
         if (names.isEmpty()) {
             throw new Wrong("no schema is named; expected one of " + String.join(", ", known));
         }

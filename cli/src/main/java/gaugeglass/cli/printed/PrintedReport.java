@@ -1,9 +1,9 @@
 package gaugeglass.cli.printed;
 
 import gaugeglass.cli.picture.Picture;
+import gaugeglass.cli.report.JsonReport;
 import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.Rulebook;
-import gaugeglass.engine.book.Book;
 import gaugeglass.engine.text.Plain;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -24,7 +24,7 @@ import java.util.stream.Collectors;
 public final class PrintedReport {
     private final ReportPages pages;
     private final Judged.Visit visit;
-    private final Book book;
+    private final Rulebook rulebook;
     private final View view;
     private final String html;
 
@@ -36,7 +36,7 @@ public final class PrintedReport {
     public PrintedReport(Rulebook rulebook, Judged.Visit visit, Reader reader, PaperSize size, Optional<Path> folder) {
         this.pages = new ReportPages(rulebook, reader);
         this.visit = visit;
-        this.book = rulebook.book();
+        this.rulebook = rulebook;
         this.view = pages.of(visit, new Photos(folder), size, resource("report.css"));
         this.html = rendered(view);
     }
@@ -91,7 +91,7 @@ public final class PrintedReport {
 
     /** The work for a program. */
     public String workAsJson() {
-        return WorkListFiles.json(visit, book.name() + " " + book.version(), pages.work(visit));
+        return WorkListFiles.json(visit, JsonReport.judgedBy(rulebook.book(), rulebook.packs()), pages.work(visit));
     }
 
     static String resource(String name) {

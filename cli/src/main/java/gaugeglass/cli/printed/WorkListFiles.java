@@ -73,11 +73,16 @@ final class WorkListFiles {
                 "; ", texts.stream().filter(text -> !text.isEmpty()).distinct().toList());
     }
 
-    static String json(Judged.Visit visit, String rulebook, List<List<WorkLine>> byUnit) {
+    /**
+     * Everything of the work, in the form that {@code docs/schema/work.schema.json} describes.
+     *
+     * @param judgedBy which rules judged, as keys
+     */
+    static String json(Judged.Visit visit, Map<String, Object> judgedBy, List<List<WorkLine>> byUnit) {
         Inspection inspection = visit.inspection();
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("format", FORMAT);
-        all.put("rulebook", rulebook);
+        all.putAll(judgedBy);
         all.put("site", inspection.siteId());
         all.put("siteName", inspection.siteName());
         all.put("visited", inspection.date().toString());

@@ -54,11 +54,8 @@ public final class JsonReport {
         this.naming = new Naming(vocabulary, book);
     }
 
-    /** One visit; {@code boilers} is still empty and is given to {@link #add}. */
-    public Map<String, Object> visit(String file, Inspection inspection, LocalDate date) {
-        Map<String, Object> all = new LinkedHashMap<>();
-        all.put("format", FORMAT);
-        all.put("rulebook", fields("name", book.name(), "version", book.version(), "hash", book.hash()));
+    /** Which rules judged: the keys {@code rulebook} and {@code packs} of every form. */
+    public static Map<String, Object> judgedBy(Book book, List<LaidOn> packs) {
         List<Object> laidOn = new ArrayList<>();
         for (LaidOn pack : packs) {
             laidOn.add(fields(
@@ -68,7 +65,18 @@ public final class JsonReport {
                     "level", pack.level(),
                     "hash", pack.hash()));
         }
-        all.put("packs", laidOn);
+        return fields(
+                "rulebook",
+                fields("name", book.name(), "version", book.version(), "hash", book.hash()),
+                "packs",
+                laidOn);
+    }
+
+    /** One visit; {@code boilers} is still empty and is given to {@link #add}. */
+    public Map<String, Object> visit(String file, Inspection inspection, LocalDate date) {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("format", FORMAT);
+        all.putAll(judgedBy(book, packs));
         all.put("file", file);
         all.put("site", inspection.siteId());
         all.put("siteName", inspection.siteName());

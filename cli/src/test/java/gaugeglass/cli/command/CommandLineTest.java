@@ -101,8 +101,8 @@ class CommandLineTest {
                     assess a --as text --as json | an option stands there twice; expected it once
                     assess a --dat 2026-09-14   | "--dat" is no option here; expected one of -h, --help, --lines, --pack, --as, --fail-at, --date; did you mean "--date"?
                     walk                        | no inspection file is named; one that is not there is begun
-                    schema                      | no schema is named; expected one of inspection, assessment, checklists, fleet
-                    schema inspektion           | "inspektion" is no schema; expected one of inspection, assessment, checklists, fleet; did you mean "inspection"?
+                    schema                      | no schema is named; expected one of inspection, assessment, checklists, fleet, work
+                    schema inspektion           | "inspektion" is no schema; expected one of inspection, assessment, checklists, fleet, work; did you mean "inspection"?
                     rulebook --limits --items   | an id, --limits and --items each ask for something else; expected one of them
                     """)
     void a_wrong_line_is_told_and_ends_with_2(String line, String said) {

@@ -2,6 +2,10 @@ package gaugeglass.cli.printed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import gaugeglass.cli.table.Csv;
@@ -16,6 +20,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -74,7 +81,52 @@ class WorkListFilesTest {
 
     @Test
     void the_json_is_as_it_was_agreed() throws Exception {
-        golden("work.json", WorkListFiles.json(visit("+Elm Hall"), "standard practice 1", WORK));
+        golden("work.json", json());
+    }
+
+    private static String json() {
+        return WorkListFiles.json(
+                visit("+Elm Hall"),
+                new TreeMap<>(Map.of(
+                        "packs",
+                        List.of(),
+                        "rulebook",
+                        new TreeMap<>(Map.of("hash", "0".repeat(64), "name", "standard practice", "version", "1")))),
+                WORK);
+    }
+
+    private static List<Error> wrong(String json) throws IOException {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(Path.of("../docs/schema/work.schema.json")), InputFormat.JSON)
+                .validate(
+                        json,
+                        InputFormat.JSON,
+                        run -> run.executionConfig(config -> config.formatAssertionsEnabled(true)));
+    }
+
+    @Test
+    void the_json_keeps_to_the_published_schema_and_another_key_or_word_would_be_noticed() throws Exception {
+        assertThat(wrong(json())).isEmpty();
+        for (PaperSize size : PaperSize.values()) {
+            for (String text : List.of(Reports.text(Reports.NEGLECTED), Reports.longVisit())) {
+                assertThat(wrong(Reports.report(text, Reader.OWNER, size).workAsJson()))
+                        .isEmpty();
+            }
+        }
+        for (String[] other : new String[][] {
+            {"\"urgency\" : \"stop\"", "\"urgency\" : \"bad\""},
+            {"\"parts\"", "\"pieces\""},
+            {"\"takeAlong\"", "\"tools\""},
+            {"\"number\" : 2", "\"number\" : 0"},
+            {"\"visited\" : \"2026-09-14\"", "\"visited\" : \"soon\""},
+            {"\"decision\" : \"deferred\"", "\"decision\" : \"safe\""},
+            {"\"remedy\" : \"replace-cutoff\"", "\"remedy\" : \"replace cutoff\""}
+        }) {
+            assertThat(json()).contains(other[0]);
+            assertThat(wrong(json().replaceFirst(Pattern.quote(other[0]), other[1])))
+                    .as(other[1])
+                    .isNotEmpty();
+        }
     }
 
     @Test
