@@ -724,12 +724,6 @@ final class Walk {
     }
 
     private void askAgain(Place place) {
-        if (place.question().kind().equals(vocabulary.site().id())) {
-            // The file keeps two states of a unit only; taking a second one of the site would lose the first.
-            talk.say("What is seen of the site is kept once, so what was found stays. Go back to its question (b),"
-                    + " write what was found and what was done as a note (n), and answer it anew as it is now.");
-            return;
-        }
         head(place);
         while (true) {
             String typed = talk.line("now > ").strip();

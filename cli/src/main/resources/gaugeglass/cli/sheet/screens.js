@@ -291,7 +291,7 @@ function ask(step, isLeft = false) {
     question.counts ? counting(step) : taking(step, current, answer),
     cannot(step, isLeft, extras),
     question.counts ? null : extras.whole,
-    current !== null && !isLeft && D.kinds[question.kind].placement !== "site"
+    current !== null && !isLeft
       ? button("It was put right or tested again: answer as it is now", () => ask(step, true)) : null,
     current !== null ? button("Leave it as it is", () => {
       extras.keepWith(step, isLeft, current);
@@ -305,17 +305,8 @@ function toldAnswer(question, answer) {
     : answer.values.map((value, i) => (question.parts[i].form === "choice" ? spoken(asWord(value)) : value)).join(", ");
 }
 
-/** Keeps an answer. A file has no place for how the site was left, so there a changed answer keeps the one before in its note. */
 function give(step, isLeft, answer) {
-  const {question, keys} = step;
-  const before = answerTo(question, keys, isLeft);
-  const changed = {...answer};
-  if (D.kinds[question.kind].placement === "site" && before !== null && stopsOf(question, keys).length > 0
-      && before.values.join() !== answer.values.join()) {
-    const words = "before: " + toldAnswer(question, before) + (before.at === "" ? "" : " at " + before.at);
-    changed.note = [words, answer.note].filter((one) => one !== "").join("; ");
-  }
-  putAnswer(question, keys, isLeft, changed);
+  putAnswer(step.question, step.keys, isLeft, answer);
   forget(step);
   trail.push(step);
   next();

@@ -164,7 +164,7 @@ function groupOf(question, keys, isLeft, make) {
   const kind = D.kinds[question.kind];
   switch (kind.placement) {
     case "site":
-      return isLeft ? undefined : visit[D.site];
+      return left(visit[D.site]);
     case "unit":
       return down(left(unit()), question.group);
     default: {

@@ -9,13 +9,13 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 
 /** One command run inside the test, with everything it said. */
-record Ran(int code, String out, String err) {
+public record Ran(int code, String out, String err) {
     /** Packs that were taken, keys and what was compiled, for all tests. */
     static final Path HOME = Path.of("target/test-home").toAbsolutePath();
 
     private static final Screen PLAIN = new Screen(80, StandardCharsets.US_ASCII, false);
 
-    static Ran of(String... args) {
+    public static Ran of(String... args) {
         return on(PLAIN, "", args);
     }
 

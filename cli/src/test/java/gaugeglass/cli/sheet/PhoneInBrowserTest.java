@@ -399,6 +399,43 @@ class PhoneInBrowserTest {
         assertThat(assessment.testFiring().permit()).isEqualTo(Assessment.Permit.NOTHING_FOUND_AGAINST);
     }
 
+    @Test
+    void gas_found_and_mended_keeps_both_states_of_the_site() throws Exception {
+        Observations observations = church().units().get(0).observations();
+        browser.go(page);
+        begin("chapel-lane", "P. Example");
+        for (Step step : asked(observations)) {
+            if (!step.section().stage().isBeforeFiring()) {
+                break;
+            }
+            if (step.question().gives().equals("site.gas-smell")) {
+                browser.tap(answered("smelled"));
+                browser.button("I have read this");
+            } else {
+                answer(step, observations);
+            }
+        }
+        assertThat(heading()).isEqualTo("The firing stage is closed");
+        browser.tap(
+                "[...document.querySelectorAll('#screen .listed')].find((one) => one.textContent.includes('smelled'))");
+        browser.button("It was put right or tested again: answer as it is now");
+        browser.tap(answered("none"));
+        assertThat(browser.text("document.getElementById('where').textContent")).startsWith("Firing");
+
+        browser.button("Save");
+        Inspection saved = saved();
+        assertThat(saved.site())
+                .filteredOn(answer -> answer.item().id().equals("site.gas-smell"))
+                .extracting(Answer::state)
+                .containsExactly(State.AS_FOUND, State.AS_LEFT);
+        Assessment assessment = RULEBOOK.assess(saved.units().get(0).observations(), saved.date());
+        assertThat(assessment.findings()).anySatisfy(finding -> {
+            assertThat(finding.rule()).isEqualTo("site.gas-odour");
+            assertThat(finding.isStanding()).isFalse();
+        });
+        assertThat(assessment.testFiring().permit()).isEqualTo(Assessment.Permit.NOTHING_FOUND_AGAINST);
+    }
+
     /** Everything that one answer can make wrong before firing is wrong here at once. */
     private static Observations spoiled(Observations sound, SingleAnswerStops stops) {
         Observations.Builder spoiled = sound.toBuilder();

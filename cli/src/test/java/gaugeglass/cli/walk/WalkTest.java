@@ -155,13 +155,45 @@ class WalkTest {
     }
 
     @Test
-    void what_was_found_of_the_site_is_not_lost_to_a_second_look() throws IOException {
-        TypedTalk talk =
-                new TypedTalk().type("chapel", "", "P. Example", "B1", "n").type("smelled", "", "l", "1", "q");
+    void gas_smelled_found_and_mended_keeps_both_states_and_opens_the_firing_stage() throws IOException {
+        List<Typist.Screen> screens = Typist.screens(FULL, Walked.with(church(), "site.gas-smell", "smelled"));
+        int smelled = Walked.indexOf(screens, "site.gas-smell") + 1;
+        int leak = Walked.indexOf(screens, "site.gas-leak") + 1;
+        Path path = folder.resolve("visit.yaml");
+        TypedTalk talk = new TypedTalk()
+                .type("chapel", "", "P. Example", "B1", "n")
+                .type(Typist.lines(screens.subList(0, smelled)))
+                .type("")
+                .type(Typist.lines(screens.subList(smelled, leak)))
+                // The union is mended; what the finding rests on is asked again: smell, meter, joints.
+                .type("l", "1", "none", "0 %", "none-found")
+                .type(Typist.lines(screens.subList(leak, screens.size())))
+                .type("");
+        walk(talk, path);
+        assertThat(talk.screen())
+                .contains("*** DO NOT FIRE ***")
+                .contains("It is put right; what was found stays on record.");
+        assertThat(talk.linesLeft()).isZero();
+        assertThat(Files.readString(path))
+                .containsPattern("(?s)site:.*as-left: \\{?\\s*at: \"09:00\",?\\s+gas-smell: none.*\nvisit:");
+        Assessment assessment = assess(read(path));
+        assertThat(assessment.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.rule()).isEqualTo("site.gas-odour");
+            assertThat(finding.state()).isEqualTo(Assessment.Standing.PUT_RIGHT);
+            assertThat(finding.retest()).hasSize(1);
+        });
+        assertThat(assessment.testFiring().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+        assertThat(assessment.release().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+    }
+
+    @Test
+    void a_stop_of_the_site_looked_at_again_and_still_there_stands() throws IOException {
+        TypedTalk talk = new TypedTalk()
+                .type("chapel", "", "P. Example", "B1", "n")
+                .type("smelled", "", "l", "1", "smelled", "q");
         Path path = folder.resolve("visit.yaml");
         walk(talk, path);
-        assertThat(talk.screen()).contains("kept once").contains("It still stands.");
-        assertThat(Files.readString(path)).contains("smelled");
+        assertThat(talk.screen()).contains("It still stands.");
         assertThat(assess(read(path)).testFiring().permit()).isEqualTo(Permit.FORBIDDEN);
     }
 

@@ -137,7 +137,8 @@ public final class BlankInspection {
         comment(
                 in,
                 "After work was done or a test repeated: the same keys again with what holds then, for the "
-                        + layout.unit.label() + " here and for a piece of equipment in its own entry.");
+                        + layout.unit.label() + " here, for a piece of equipment in its own entry and for the "
+                        + layout.vocabulary.site().label() + " beside its answers.");
         comment(in, Layout.AS_LEFT + ":");
         comment(in, "  at: \"10:42\"");
     }

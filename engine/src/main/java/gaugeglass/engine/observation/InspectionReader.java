@@ -179,6 +179,7 @@ public final class InspectionReader {
             String siteName = text(site, "name", inSite);
             List<Answer> siteAnswers = new ArrayList<>();
             answers(layout.site, site, inSite, new Context(List.of(), State.AS_FOUND, ""), siteAnswers::add);
+            siteAsLeft(site, inSite, siteAnswers::add);
 
             List<Visited> units = units(all, siteAnswers);
             List<Earlier> earlier = earlier(all);
@@ -226,6 +227,19 @@ public final class InspectionReader {
                         "");
                 throw new Mistakes(mistakes);
             }
+        }
+
+        private void siteAsLeft(Node.Fields site, Place place, Consumer<Answer> sink) {
+            Optional<Node> left = site.get(Layout.AS_LEFT);
+            if (left.isEmpty() || isBlank(left.get())) {
+                return;
+            }
+            Place inside = place.to(Layout.AS_LEFT);
+            fields(left.get(), inside, "a group of keys as above").ifPresent(answers -> {
+                close(answers, inside, layout.siteLeftKeys);
+                String at = time(answers, "at", inside);
+                answers(layout.site, answers, inside, new Context(List.of(), State.AS_LEFT, at), sink);
+            });
         }
 
         private void visitDate(Node.Fields all, Node.Fields visit, Place place) {

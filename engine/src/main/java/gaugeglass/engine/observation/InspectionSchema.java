@@ -125,7 +125,15 @@ public final class InspectionSchema {
         keys.put("id", ref("name"));
         keys.put("name", ref("textOrNothing"));
         questions(keys, layout.site.values());
+        Map<String, Object> left = new LinkedHashMap<>();
+        left.put("at", ref("time"));
+        questions(left, layout.site.values());
+        keys.put(Layout.AS_LEFT, left(left));
         return closed(keys, List.of("id"));
+    }
+
+    private static Map<String, Object> left(Map<String, Object> keys) {
+        return described(nullOr(closed(keys, List.of())), "Answers after something was put right or tested again.");
     }
 
     private static Map<String, Object> visit() {
@@ -176,9 +184,7 @@ public final class InspectionSchema {
         groups(left);
         layout.equipment.forEach((plural, equipment) ->
                 left.put(plural, nullOr(closed(map("fitted", nullOr(number(equipment.kind))), List.of()))));
-        keys.put(
-                Layout.AS_LEFT,
-                described(nullOr(closed(left, List.of())), "Answers after something was put right or tested again."));
+        keys.put(Layout.AS_LEFT, left(left));
         Map<String, Object> dispute = new LinkedHashMap<>();
         dispute.put("rule", ref("text"));
         dispute.put("subject", ref("textOrNothing"));

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Writes inspections as YAML of format 1. What was typed is written as it was typed; reading it back gives an equal
@@ -48,16 +49,14 @@ public final class InspectionWriter {
         Map<String, Object> site = new LinkedHashMap<>();
         site.put("id", inspection.siteId());
         put(site, "name", inspection.siteName());
-        Map<String, Answer> bySiteItem = new LinkedHashMap<>();
-        for (Answer answer : inspection.site()) {
-            bySiteItem.put(answer.item().name(), answer);
+        site(site, inspection.site(), State.AS_FOUND, "");
+        Map<String, Object> left = new LinkedHashMap<>();
+        String at = commonTime(inspection.site(), State.AS_LEFT);
+        put(left, "at", at);
+        site(left, inspection.site(), State.AS_LEFT, at);
+        if (!left.isEmpty()) {
+            site.put(Layout.AS_LEFT, left);
         }
-        layout.site.forEach((key, question) -> {
-            Answer answer = bySiteItem.get(key);
-            if (answer != null) {
-                site.put(key, answer(question, answer, ""));
-            }
-        });
         all.put(layout.vocabulary.site().id(), site);
         Map<String, Object> visit = new LinkedHashMap<>();
         visit.put("date", inspection.date().toString());
@@ -81,12 +80,32 @@ public final class InspectionWriter {
         }
         List<Object> units = new ArrayList<>();
         for (Inspection.Visited unit : inspection.units()) {
-            units.add(new OfUnit(unit).whole());
+            units.add(new OfUnit(unit, inspection.site()).whole());
         }
         if (!units.isEmpty()) {
             all.put(layout.unit.plural(), units);
         }
         return YamlWriter.write(all);
+    }
+
+    private void site(Map<String, Object> into, List<Answer> answers, State state, String timeAround) {
+        layout.site.forEach((key, question) -> {
+            for (Answer answer : answers) {
+                if (answer.state() == state && answer.item().equals(question.item)) {
+                    into.put(key, answer(question, answer, timeAround));
+                }
+            }
+        });
+    }
+
+    /** The time that all answers have in a state; empty where they differ. */
+    private static String commonTime(Collection<Answer> answers, State state) {
+        List<String> times = answers.stream()
+                .filter(answer -> answer.state() == state)
+                .map(Answer::at)
+                .distinct()
+                .toList();
+        return times.size() == 1 ? times.get(0) : "";
     }
 
     private Map<String, Object> earlier(Inspection.Earlier one) {
@@ -128,13 +147,13 @@ public final class InspectionWriter {
         private final Observations observations;
         private final Set<Answer> unwritten = new LinkedHashSet<>();
 
-        private OfUnit(Inspection.Visited unit) {
+        private OfUnit(Inspection.Visited unit, List<Answer> site) {
             this.unit = unit;
             this.observations = unit.observations();
             for (Answer answer : observations.answers()) {
                 boolean isOfSite =
                         answer.item().kind().equals(layout.vocabulary.site().id());
-                if (!isOfSite || answer.state() == State.AS_LEFT) {
+                if (!isOfSite || !site.contains(answer)) {
                     unwritten.add(answer);
                 }
             }
@@ -178,7 +197,7 @@ public final class InspectionWriter {
 
         private Map<String, Object> asLeft() {
             Map<String, Object> left = new LinkedHashMap<>();
-            String at = commonTime(List.of(), State.AS_LEFT);
+            String at = timeOf(answer -> answer.item().kind().equals(layout.unit.id()));
             put(left, "at", at);
             groups(left, State.AS_LEFT, at);
             layout.equipment.forEach((plural, equipment) -> observations
@@ -188,21 +207,9 @@ public final class InspectionWriter {
             return left;
         }
 
-        /** The time that all answers about one tag have in a state; empty where they differ. */
-        private String commonTime(List<Object> tag, State state) {
-            String common = "";
-            boolean isFirst = true;
-            for (Answer answer : observations.answers()) {
-                List<Object> keys = answer.keys();
-                if (answer.state() == state && (tag.isEmpty() ? keys.isEmpty() : isAbout(answer, tag))) {
-                    if (!isFirst && !common.equals(answer.at())) {
-                        return "";
-                    }
-                    common = answer.at();
-                    isFirst = false;
-                }
-            }
-            return common;
+        /** The time that all answers of a place have as left; empty where they differ. */
+        private String timeOf(Predicate<Answer> isThere) {
+            return commonTime(observations.answers().stream().filter(isThere).toList(), State.AS_LEFT);
         }
 
         private boolean isAbout(Answer answer, List<Object> tag) {
@@ -252,7 +259,7 @@ public final class InspectionWriter {
             described(fields, equipment, tag, direct, "");
             if (tag.presence() == Presence.THROUGHOUT) {
                 Map<String, Object> left = new LinkedHashMap<>();
-                String at = commonTime(List.of(equipment.kind.id(), tag.name()), State.AS_LEFT);
+                String at = timeOf(answer -> isAbout(answer, List.of(equipment.kind.id(), tag.name())));
                 put(left, "at", at);
                 described(left, equipment, tag, State.AS_LEFT, at);
                 if (!left.isEmpty()) {

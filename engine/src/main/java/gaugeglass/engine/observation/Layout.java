@@ -24,7 +24,7 @@ final class Layout {
     static final String AS_LEFT = "as-left";
 
     /** Keys with a meaning of their own beside the questions of a place. */
-    static final Set<String> BESIDE_SITE = Set.of("id", "name");
+    static final Set<String> BESIDE_SITE = Set.of("id", "name", AS_LEFT, "at");
 
     static final Set<String> BESIDE_UNIT = Set.of("id", "name", "checklist", AS_LEFT, "at", "disputed");
     static final Set<String> BESIDE_COUNTED = Set.of("tag", "present", AS_LEFT, "at");
@@ -37,9 +37,10 @@ final class Layout {
     final Map<String, Map<String, Question>> groups = new LinkedHashMap<>();
     final Map<String, Equipment> equipment = new LinkedHashMap<>();
 
-    /** The keys of the site, of a unit, and of what a unit has as left. */
+    /** The keys of the site and of a unit, and of what each has as left. */
     final Set<String> siteKeys = new LinkedHashSet<>(List.of("id", "name"));
 
+    final Set<String> siteLeftKeys = new LinkedHashSet<>(List.of("at"));
     final Set<String> unitKeys = new LinkedHashSet<>(List.of("id", "name", "checklist"));
     final Set<String> leftKeys = new LinkedHashSet<>(List.of("at"));
 
@@ -192,6 +193,8 @@ final class Layout {
             }
         }
         siteKeys.addAll(site.keySet());
+        siteKeys.add(AS_LEFT);
+        siteLeftKeys.addAll(site.keySet());
         unitKeys.addAll(groups.keySet());
         unitKeys.addAll(equipment.keySet());
         unitKeys.add(AS_LEFT);

@@ -10,6 +10,7 @@ import gaugeglass.engine.toy.Bicycles;
 import gaugeglass.engine.toy.ChainWear;
 import gaugeglass.engine.toy.RandomVisits;
 import gaugeglass.engine.toy.TyrePressure;
+import gaugeglass.engine.toy.WorkshopTemperature;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -97,6 +98,32 @@ class InspectionWriterTest {
         String text =
                 WRITER.write(Inspection.of("a", "", RandomVisits.DAY, List.of(new Inspection.Visited("", third))));
         assertThat(text).contains("1 1/3 %");
+    }
+
+    @Test
+    void an_answer_about_the_site_that_the_inspection_lacks_is_not_left_out_in_silence() {
+        Observations warm = Observations.of(VOCABULARY, "R1")
+                .seen(new WorkshopTemperature(Quantity.of(70, Unit.FAHRENHEIT)), State.AS_LEFT)
+                .build();
+        Inspection of = Inspection.of("a", "", RandomVisits.DAY, List.of(new Inspection.Visited("", warm)));
+        assertThat(WRITER.write(of)).contains("as-left: {temperature: 70 F}");
+        Inspection lacking = READER.read("", "format: 1\nsite: {id: a}\nvisit: {date: 2026-09-14}\n");
+        Inspection stray = new Inspection(
+                "",
+                1,
+                "a",
+                "",
+                lacking.site(),
+                RandomVisits.DAY,
+                "",
+                "",
+                "",
+                of.units(),
+                List.of(),
+                List.of(),
+                List.of());
+        assertThatThrownBy(() -> WRITER.write(stray))
+                .hasMessage("no file can hold the answer to site.temperature, as-left");
     }
 
     @Test

@@ -152,8 +152,7 @@ public final class RandomVisits {
         if (presence != Presence.AS_LEFT && random.nextInt(3) > 0) {
             builder.put(answer(item, keys, State.AS_FOUND));
         }
-        boolean isOfSite = kind.placement() == Kind.Placement.SITE;
-        if (!isOfSite && presence != Presence.AS_FOUND && random.nextInt(presence == Presence.AS_LEFT ? 2 : 5) == 0) {
+        if (presence != Presence.AS_FOUND && random.nextInt(presence == Presence.AS_LEFT ? 2 : 5) == 0) {
             builder.put(answer(item, keys, State.AS_LEFT));
         }
     }
