@@ -67,15 +67,26 @@ final class Assessing {
 
         /** The highest band found. */
         Optional<Band> highest() {
-            return found.stream().map(verdict -> band(card, verdict)).min(Comparator.comparing(Band::urgency));
+            Band highest = null;
+            for (Verdict verdict : found) {
+                Band band = band(card, verdict);
+                highest = highest == null || band.urgency().isAbove(highest.urgency()) ? band : highest;
+            }
+            return Optional.ofNullable(highest);
         }
 
         /** The most urgent thing an open rule may yet say, where that is more than what was found. */
         Optional<Urgency> mayBe() {
-            Optional<Urgency> most =
-                    open.stream().map(verdict -> band(card, verdict).urgency()).min(Urgency::compareTo);
-            return most.filter(urgency ->
-                    highest().isEmpty() || urgency.isAbove(highest().get().urgency()));
+            if (open.isEmpty()) {
+                return Optional.empty();
+            }
+            Optional<Band> highest = highest();
+            Urgency most = null;
+            for (Verdict verdict : open) {
+                Urgency urgency = band(card, verdict).urgency();
+                most = most == null || urgency.isAbove(most) ? urgency : most;
+            }
+            return highest.isEmpty() || most.isAbove(highest.get().urgency()) ? Optional.of(most) : Optional.empty();
         }
 
         /** Whether the band that was found before is above those found now, and not ruled out. */

@@ -3,6 +3,7 @@ package gaugeglass.engine;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.LaidOn;
+import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.book.StoredBook;
 import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.drools.Judges;
@@ -21,14 +22,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 
 /**
  * The rules of a trade, compiled, with their words and limits. Immutable; any number of threads may assess with one.
  */
 public final class Rulebook {
-    private final Vocabulary vocabulary;
-    private final Book book;
+    private final StoredBook stored;
     private final List<Reckoning> reckonings;
     private final Judges judges;
     private volatile Optional<Ageing> ageing = Optional.empty();
@@ -36,14 +37,8 @@ public final class Rulebook {
     /** Optional, so that no class of packs is loaded where there is none. */
     private final Optional<Tailoring> tailoring;
 
-    private Rulebook(
-            Vocabulary vocabulary,
-            Book book,
-            List<Reckoning> reckonings,
-            Judges judges,
-            Optional<Tailoring> tailoring) {
-        this.vocabulary = vocabulary;
-        this.book = book;
+    private Rulebook(StoredBook stored, List<Reckoning> reckonings, Judges judges, Optional<Tailoring> tailoring) {
+        this.stored = stored;
         this.reckonings = List.copyOf(reckonings);
         this.judges = judges;
         this.tailoring = tailoring;
@@ -85,28 +80,34 @@ public final class Rulebook {
         return of(
                 tailoring.stored(),
                 loader,
-                Judges.forOne(book.models(), book.rules(), loader, builder),
+                Judges.forOne(book.models(), CompletableFuture.completedFuture(book.rules()), loader, builder),
                 Optional.of(tailoring));
     }
 
     /**
-     * Makes a rulebook of a stored one, and lets part of the making go on beside the caller. It is ready sooner for one
-     * visit, and a little slower for each of many.
+     * Reads a stored rulebook, and lets part of the making go on beside the caller from the first. It is ready sooner for
+     * one visit, and a little slower for each of many.
      *
-     * @param builder runs what takes longest; the first assessment waits for it
+     * @param name what to call it in messages
+     * @param text its stored form
+     * @param builder runs what takes longest, on another thread than the caller's; the first assessment waits for it
+     * @throws IllegalStateException as {@link StoredBook#read}
      */
-    public static Rulebook of(StoredBook stored, ClassLoader loader, Executor builder) {
-        Book book = stored.book();
-        return of(stored, loader, Judges.forOne(book.models(), book.rules(), loader, builder), Optional.empty());
+    public static Rulebook forOne(String name, String text, ClassLoader loader, Executor builder) {
+        CompletableFuture<List<RuleEntry>> entries = new CompletableFuture<>();
+        Judges judges = Judges.forOne(StoredBook.models(name, text), entries, loader, builder);
+        try {
+            StoredBook stored = StoredBook.read(name, text, loader);
+            entries.complete(stored.book().rules());
+            return of(stored, loader, judges, Optional.empty());
+        } finally {
+            // Nobody may wait for what does not come.
+            entries.cancel(false);
+        }
     }
 
     private static Rulebook of(StoredBook stored, ClassLoader loader, Judges judges, Optional<Tailoring> tailoring) {
-        return new Rulebook(
-                stored.vocabulary(),
-                stored.book(),
-                trade(stored.trade(), loader).reckonings(),
-                judges,
-                tailoring);
+        return new Rulebook(stored, trade(stored.trade(), loader).reckonings(), judges, tailoring);
     }
 
     private static Trade trade(String name, ClassLoader loader) {
@@ -122,15 +123,15 @@ public final class Rulebook {
 
     /** What can be observed. */
     public Vocabulary vocabulary() {
-        return vocabulary;
+        return stored.vocabulary();
     }
 
     /** The items that a reckoned one is worked out from, in the reckoning's order; none for one that is observed. */
     public List<ItemType> workedOutFrom(ItemType item) {
         List<ItemType> from = new ArrayList<>();
         for (Reckoning reckoning : reckonings) {
-            if (vocabulary.item(reckoning.gives()).filter(item::equals).isPresent()) {
-                reckoning.needs().forEach(need -> vocabulary.item(need).ifPresent(from::add));
+            if (vocabulary().item(reckoning.gives()).filter(item::equals).isPresent()) {
+                reckoning.needs().forEach(need -> vocabulary().item(need).ifPresent(from::add));
             }
         }
         return from;
@@ -138,7 +139,12 @@ public final class Rulebook {
 
     /** The words, limits and index. */
     public Book book() {
-        return book;
+        return stored.book();
+    }
+
+    /** All of it that was stored. */
+    public StoredBook stored() {
+        return stored;
     }
 
     /** What was laid over the rulebook, lowest first; nothing for the rulebook alone. */
@@ -215,6 +221,6 @@ public final class Rulebook {
 
     /** The counted kind a card is about; empty text where it is about the unit. */
     String counted(Card card) {
-        return card.about().isEmpty() || card.about().equals(vocabulary.unit().id()) ? "" : card.about();
+        return card.about().isEmpty() || card.about().equals(vocabulary().unit().id()) ? "" : card.about();
     }
 }

@@ -190,9 +190,12 @@ public final class Shell {
             thread.setDaemon(true);
             thread.start();
         };
-        return tailoring.isEmpty()
-                ? Rulebook.of(untouched(), loader, beside)
-                : Rulebook.of(tailoring.get(), tailored, beside);
+        if (tailoring.isPresent()) {
+            return Rulebook.of(tailoring.get(), tailored, beside);
+        }
+        Rulebook rulebook = Rulebook.forOne(StoredBook.PATH, storedText(), loader, beside);
+        stored = Optional.of(rulebook.stored());
+        return rulebook;
     }
 
     /** What is laid over the rulebook, lowest first. */
@@ -216,13 +219,14 @@ public final class Shell {
 
     StoredBook untouched() {
         if (stored.isEmpty()) {
-            stored = Optional.of(StoredBook.read(
-                    StoredBook.PATH,
-                    resource(StoredBook.PATH)
-                            .orElseThrow(() -> new IllegalStateException("there is no rulebook in this program")),
-                    loader));
+            stored = Optional.of(StoredBook.read(StoredBook.PATH, storedText(), loader));
         }
         return stored.get();
+    }
+
+    private String storedText() {
+        return resource(StoredBook.PATH)
+                .orElseThrow(() -> new IllegalStateException("there is no rulebook in this program"));
     }
 
     /** A text that the program brings with it; empty where it has none of that name. */

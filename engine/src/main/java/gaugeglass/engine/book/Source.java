@@ -9,6 +9,17 @@ import gaugeglass.engine.text.Words;
  * @param known how surely it is known
  */
 public record Source(String name, Known known) {
+    // Written out, as what a record makes of these by itself is spun anew at each start, which takes longer than most
+    // reckonings.
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Source source && source.name.equals(name) && source.known == known;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * name.hashCode() + known.ordinal();
+    }
 
     /** How surely the project knows what a source says. */
     public enum Known {

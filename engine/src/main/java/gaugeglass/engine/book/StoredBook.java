@@ -1,10 +1,15 @@
 package gaugeglass.engine.book;
 
+import gaugeglass.engine.quantity.Quantity;
+import gaugeglass.engine.quantity.Rational;
+import gaugeglass.engine.quantity.Unit;
 import gaugeglass.engine.text.PackedReader;
 import gaugeglass.engine.text.PackedWriter;
 import gaugeglass.engine.vocabulary.Stage;
 import gaugeglass.engine.vocabulary.StoredVocabulary;
 import gaugeglass.engine.vocabulary.Vocabulary;
+import java.math.BigInteger;
+import java.time.Period;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +36,13 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
     private static final Source.Known[] KNOWN = Source.Known.values();
     private static final Limit.Safer[] SAFER = Limit.Safer.values();
     private static final Clue.When[] WHEN = Clue.When.values();
+    private static final Unit[] UNITS = Unit.values();
+
+    /** What a limit's value may be. */
+    private static final int QUANTITY = 0;
+
+    private static final int PERIOD = 1;
+    private static final int COUNT = 2;
 
     /**
      * Reads a stored rulebook.
@@ -41,11 +53,9 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
      * @throws IllegalStateException when it is not a stored rulebook of this version of the program
      */
     public static StoredBook read(String name, String text, ClassLoader loader) {
-        PackedReader in = new PackedReader(text);
-        if (!text.startsWith(MARK.length() + " " + MARK) || !in.text().equals(MARK)) {
-            throw new IllegalStateException(name + " is no stored rulebook of this version of the program");
-        }
+        PackedReader in = opened(name, text);
         String trade = in.text();
+        List<String> models = in.texts();
         Vocabulary vocabulary = StoredVocabulary.read(in, loader);
         Book book = new Book(
                 in.text(),
@@ -57,11 +67,30 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
                 byId(in.list(one -> new Remedy(one.text(), one.text(), one.texts(), one.texts())), Remedy::id),
                 in.list(StoredBook::diagnosis),
                 in.list(StoredBook::rule),
-                in.texts());
+                models);
         if (!in.isAtEnd()) {
             throw new IllegalStateException(name + " holds more than a rulebook");
         }
         return new StoredBook(trade, vocabulary, book);
+    }
+
+    /**
+     * The names of its compiled rules alone, which are wanted first.
+     *
+     * @throws IllegalStateException as {@link #read}
+     */
+    public static List<String> models(String name, String text) {
+        PackedReader in = opened(name, text);
+        in.text();
+        return in.texts();
+    }
+
+    private static PackedReader opened(String name, String text) {
+        PackedReader in = new PackedReader(text);
+        if (!text.startsWith(MARK.length() + " " + MARK) || !in.text().equals(MARK)) {
+            throw new IllegalStateException(name + " is no stored rulebook of this version of the program");
+        }
+        return in;
     }
 
     private static <T> Map<String, T> byId(List<T> list, Function<T, String> id) {
@@ -77,6 +106,7 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         PackedWriter out = new PackedWriter();
         out.text(MARK);
         out.text(trade);
+        out.texts(book.models());
         StoredVocabulary.write(out, vocabulary);
         out.text(book.name());
         out.text(book.version());
@@ -96,7 +126,6 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
         });
         out.list(book.diagnoses(), StoredBook::diagnosis);
         out.list(book.rules(), StoredBook::rule);
-        out.texts(book.models());
         return out.packed();
     }
 
@@ -179,8 +208,8 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
 
     private static void limit(PackedWriter out, Limit limit) {
         out.text(limit.id());
-        out.text(BookReader.measures(limit.value()));
         out.text(limit.written());
+        value(out, limit.value());
         out.text(limit.meaning());
         out.constant(limit.safer());
         out.text(limit.least());
@@ -194,11 +223,10 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
 
     private static Limit limit(PackedReader in) {
         String id = in.text();
-        String measures = in.text();
         String written = in.text();
         return new Limit(
                 id,
-                BookReader.value(written, measures),
+                value(in),
                 written,
                 in.text(),
                 in.constant(SAFER),
@@ -209,6 +237,35 @@ public record StoredBook(String trade, Vocabulary vocabulary, Book book) {
                 sources(in),
                 in.text(),
                 in.text());
+    }
+
+    /** Not as it is written: reading every limit's text anew would take a start longer than all else that is stored. */
+    private static void value(PackedWriter out, Object value) {
+        if (value instanceof Quantity quantity) {
+            out.number(QUANTITY);
+            out.text(quantity.value().numerator().toString());
+            out.text(quantity.value().denominator().toString());
+            out.constant(quantity.unit());
+            out.text(quantity.typed().orElse(""));
+        } else if (value instanceof Period period) {
+            out.number(PERIOD);
+            out.text(period.toString());
+        } else {
+            out.number(COUNT);
+            out.text(value.toString());
+        }
+    }
+
+    private static Object value(PackedReader in) {
+        int form = in.number();
+        String text = in.text();
+        return switch (form) {
+            case QUANTITY ->
+                Quantity.typed(
+                        Rational.of(new BigInteger(text), new BigInteger(in.text())), in.constant(UNITS), in.text());
+            case PERIOD -> Period.parse(text);
+            default -> Integer.valueOf(text);
+        };
     }
 
     private static void diagnosis(PackedWriter out, Diagnosis diagnosis) {

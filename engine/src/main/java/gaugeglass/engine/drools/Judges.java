@@ -14,7 +14,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
+import java.util.concurrent.Future;
 import java.util.function.Function;
 import org.drools.model.Model;
 import org.drools.model.Rule;
@@ -53,22 +55,27 @@ public final class Judges {
      * Takes up compiled rules for one visit: the first judge's network is made when that visit's facts are known, and of
      * those rules only that they can match. What can be made ready before is made ready beside the caller.
      *
+     * @param entries comes while the models are loaded
      * @param helper runs what goes on beside
      */
     public static Judges forOne(
-            Collection<String> models, List<RuleEntry> entries, ClassLoader loader, Executor helper) {
+            Collection<String> models, Future<List<RuleEntry>> entries, ClassLoader loader, Executor helper) {
         CompletableFuture<Parts> parts = new CompletableFuture<>();
         CompletableFuture<Void> ready = CompletableFuture.runAsync(
                 () -> {
                     try {
                         List<Model> loaded = new ArrayList<>();
                         models.forEach(name -> loaded.add(model(name, loader)));
-                        List<Program> programs = programs(loaded, entries);
+                        List<Program> programs = programs(loaded, entries.get());
                         parts.complete(new Parts(programs, new NarrowJudge(loaded, programs, helper)));
                         NarrowJudge.warmUp(loaded.get(0));
                     } catch (RuntimeException | Error e) {
                         parts.completeExceptionally(e);
                         throw e;
+                    } catch (InterruptedException | ExecutionException e) {
+                        // Whoever was to give the index has failed, and says why.
+                        parts.completeExceptionally(e);
+                        throw new IllegalStateException("there is no index of the rules", e);
                     }
                 },
                 helper);

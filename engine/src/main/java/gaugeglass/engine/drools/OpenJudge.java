@@ -131,7 +131,15 @@ final class OpenJudge {
                 return;
             }
         }
+        // What is fitted is read to tell the subjects that the rule could be about, and each but once.
+        if (structuralOnly && number >= program.aboutStep && reached.containsKey(subject())) {
+            return;
+        }
         step(number + 1);
+    }
+
+    private String subject() {
+        return program.about < 0 ? Subjects.UNIT : (String) values[program.about];
     }
 
     private boolean mayHold(Program.Step step, Program.Check check, Slot slot, boolean unknown) {
@@ -154,8 +162,7 @@ final class OpenJudge {
     }
 
     private void arrive() {
-        String subject = program.about < 0 ? Subjects.UNIT : (String) values[program.about];
-        Reach reach = reached.computeIfAbsent(subject, s -> new Reach());
+        Reach reach = reached.computeIfAbsent(subject(), s -> new Reach());
         boolean certain = true;
         for (Slot slot : used) {
             certain &= slot.isKnown();

@@ -28,11 +28,15 @@ final class Program {
     /** The subject's variable; -1 where the rule is about the unit. */
     final int about;
 
-    private Program(RuleEntry rule, Step[] steps, int variables, int about) {
+    /** The number of the pattern that binds it; 0 where the rule is about the unit. */
+    final int aboutStep;
+
+    private Program(RuleEntry rule, Step[] steps, int variables, int about, int aboutStep) {
         this.rule = rule;
         this.steps = steps;
         this.variables = variables;
         this.about = about;
+        this.aboutStep = aboutStep;
     }
 
     /** One pattern. Where the first key must equal a variable, {@code join} is its number, else -1. */
@@ -65,10 +69,15 @@ final class Program {
         }
         Map<String, Integer> numbers = new HashMap<>();
         Step[] steps = new Step[patterns.size()];
+        int aboutStep = 0;
         for (int i = 0; i < steps.length; i++) {
+            boolean before = numbers.containsKey(ABOUT);
             steps[i] = step(rule, patterns.get(i), entry.steps().get(i), numbers);
+            if (!before && numbers.containsKey(ABOUT)) {
+                aboutStep = i;
+            }
         }
-        return new Program(entry, steps, numbers.size(), numbers.getOrDefault(ABOUT, -1));
+        return new Program(entry, steps, numbers.size(), numbers.getOrDefault(ABOUT, -1), aboutStep);
     }
 
     /** The patterns of a rule, in order. */

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /** Everything that may be a fact in one state of one visit: a slot for each, known or not. */
@@ -277,7 +278,7 @@ public final class Facts {
 
         private Lacking(Collection<Missing> missing) {
             super(null, null, false, false);
-            this.missing = missing.stream().distinct().sorted().toList();
+            this.missing = List.copyOf(new TreeSet<>(missing));
         }
     }
 

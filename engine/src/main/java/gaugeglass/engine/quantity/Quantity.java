@@ -70,7 +70,8 @@ public final class Quantity implements Comparable<Quantity> {
         return QuantityText.parse(text, expected);
     }
 
-    static Quantity typed(Rational value, Unit unit, String typed) {
+    /** A quantity that was read before: an exact number of units, and the text that a person typed for it. */
+    public static Quantity typed(Rational value, Unit unit, String typed) {
         return new Quantity(value, unit, typed);
     }
 

@@ -55,10 +55,25 @@ public final class Rational implements Comparable<Rational> {
         if (denominator.equals(BigInteger.ONE)) {
             return new Rational(numerator, denominator);
         }
-        BigInteger common = numerator.gcd(denominator);
+        BigInteger common = common(numerator, denominator);
         return common.equals(BigInteger.ONE)
                 ? new Rational(numerator, denominator)
                 : new Rational(numerator.divide(common), denominator.divide(common));
+    }
+
+    /** The greatest common divisor; of numbers that fit a long worked out there, as nearly all do. */
+    private static BigInteger common(BigInteger numerator, BigInteger denominator) {
+        if (numerator.bitLength() >= Long.SIZE - 1 || denominator.bitLength() >= Long.SIZE - 1) {
+            return numerator.gcd(denominator);
+        }
+        long a = Math.abs(numerator.longValue());
+        long b = denominator.longValue();
+        while (b != 0) {
+            long rest = a % b;
+            a = b;
+            b = rest;
+        }
+        return BigInteger.valueOf(a);
     }
 
     /** The exact value of a decimal number. */
