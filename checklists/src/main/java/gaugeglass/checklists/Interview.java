@@ -73,7 +73,7 @@ public final class Interview {
     private void lay(Section section) {
         for (List<Object> keys : keys(section)) {
             for (Question question : section.questions()) {
-                Status status = status(question, keys);
+                Status status = status(section, question, keys);
                 statuses.put(new Place(question.gives(), keys), status);
                 steps.add(new Step(section, question, keys, status));
             }
@@ -105,8 +105,14 @@ public final class Interview {
         return words;
     }
 
-    private Status status(Question question, List<Object> keys) {
-        boolean waits = false;
+    private Status status(Section section, Question question, List<Object> keys) {
+        Status counted = section.each().isEmpty()
+                ? Status.ANSWERED
+                : ofCount(vocabulary.counted(vocabulary.kind(section.each()).orElseThrow()));
+        if (counted == Status.CLOSED) {
+            return Status.CLOSED;
+        }
+        boolean waits = counted == Status.WAITING;
         for (AskWhen condition : question.askWhen()) {
             switch (holds(condition, keys)) {
                 case CLOSED -> {
@@ -126,8 +132,14 @@ public final class Interview {
     private Status holds(AskWhen condition, List<Object> keys) {
         Optional<ItemType> item = vocabulary.item(condition.item());
         if (item.isEmpty()) {
-            String kind = condition.item().substring(0, condition.item().indexOf('.'));
-            Roster roster = observations.roster(kind);
+            Kind kind = vocabulary
+                    .kind(condition.item().substring(0, condition.item().indexOf('.')))
+                    .orElseThrow();
+            Status count = ofCount(kind);
+            if (count == Status.CLOSED || count == Status.WAITING) {
+                return count;
+            }
+            Roster roster = observations.roster(kind.id());
             if (roster.asFound().isEmpty()) {
                 return roster.unread().isEmpty() ? Status.WAITING : Status.OPEN;
             }
@@ -153,6 +165,11 @@ public final class Interview {
             }
         }
         return Status.CLOSED;
+    }
+
+    /** Where the question how many there are stands; as if answered where this checklist does not ask it. */
+    private Status ofCount(Kind kind) {
+        return statuses.getOrDefault(new Place(kind.countId(), List.of()), Status.ANSWERED);
     }
 
     /** The keys under which an item is answered, seen from a question with these keys. */
@@ -223,17 +240,29 @@ public final class Interview {
         List<Answer> aside = new ArrayList<>();
         for (Answer answer : observations.answers()) {
             Status status = statuses.get(new Place(answer.item().id(), answer.keys()));
-            if (status == Status.CLOSED) {
+            Kind counted =
+                    vocabulary.counted(vocabulary.kind(answer.item().kind()).orElseThrow());
+            if (status == Status.CLOSED || counted.isCounted() && ofCount(counted) == Status.CLOSED) {
                 aside.add(answer);
             }
         }
         return aside;
     }
 
-    /** What is to be judged: the observations without the answers that are set aside. */
+    /** The kinds that were counted or described though an earlier answer leaves none to count; they are set aside too. */
+    public List<Kind> countsSetAside() {
+        return vocabulary.kinds().stream()
+                .filter(Kind::isCounted)
+                .filter(kind -> ofCount(kind) == Status.CLOSED
+                        && !observations.roster(kind.id()).equals(Roster.EMPTY))
+                .toList();
+    }
+
+    /** What is to be judged: the observations without the answers and counts that are set aside. */
     public Observations judged() {
         Observations.Builder builder = observations.toBuilder();
         setAside().forEach(builder::without);
+        countsSetAside().forEach(kind -> builder.withoutRoster(kind.id()));
         return builder.build();
     }
 }

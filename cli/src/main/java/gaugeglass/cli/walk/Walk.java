@@ -873,12 +873,11 @@ final class Walk {
                         ? "Nothing is left undetermined."
                         : open + " practices are undetermined; assess names what would settle them.");
         talk.say("The inspection is in " + file.path().getFileName() + ".");
-        List<Answer> aside = interview.setAside();
+        List<String> aside = new ArrayList<>();
+        interview.countsSetAside().forEach(kind -> aside.add(Naming.counting(kind.label())));
+        interview.setAside().forEach(answer -> aside.add(answer.item().ask()));
         if (!aside.isEmpty()) {
-            talk.say("Set aside, as an earlier answer closes them: "
-                    + String.join(
-                            "; ",
-                            aside.stream().map(answer -> answer.item().ask()).toList()));
+            talk.say("Set aside, as an earlier answer closes them: " + String.join("; ", aside));
         }
     }
 

@@ -238,7 +238,7 @@ function steps() {
     keysOf(section).forEach((keys) => {
       section.questions.forEach((index, i) => {
         const question = D.questions[index];
-        const status = statusOf(question, keys, statuses);
+        const status = statusOf(section, question, keys, statuses);
         statuses.set(placeOf(question.gives, keys), status);
         all.push({section, question, keys, status, isFirst: i === 0, panel: section.panels[i]});
       });
@@ -247,8 +247,15 @@ function steps() {
   return all;
 }
 
-function statusOf(question, keys, statuses) {
-  let waits = false;
+/** Where the question how many there are stands; as if answered where this list does not ask it. */
+const ofCount = (kind, statuses) => statuses.get(placeOf(kind + ".fitted", {tag: "", member: ""})) ?? "answered";
+
+function statusOf(section, question, keys, statuses) {
+  const counts = section.each === "" ? "answered" : ofCount(D.kinds[section.each].parent || section.each, statuses);
+  if (counts === "closed") {
+    return "closed";
+  }
+  let waits = counts === "waiting";
   for (const condition of question.when) {
     const holds = holdsFor(condition, keys, statuses);
     if (holds === "closed") {
@@ -273,8 +280,9 @@ function holdsFor(condition, keys, statuses) {
   }
   if (earlier.counts) {
     const counted = count(earlier.kind);
-    if (statuses.get(placeOf(condition.item, {tag: "", member: ""})) === "closed") {
-      return "closed";
+    const asked = ofCount(earlier.kind, statuses);
+    if (asked === "closed" || asked === "waiting") {
+      return asked;
     }
     if (counted.number === null) {
       return counted.unread === "" ? "waiting" : "open";

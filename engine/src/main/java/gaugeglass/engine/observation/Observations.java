@@ -241,6 +241,14 @@ public final class Observations {
             return this;
         }
 
+        /** Takes out a kind with its tags, whoever described them; the answers about them are taken out one by one. */
+        public Builder withoutRoster(String kind) {
+            tags.remove(kind);
+            names.remove(kind);
+            uncounted.remove(kind);
+            return withoutCount(kind);
+        }
+
         public Observations build() {
             return new Observations(this);
         }
