@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import gaugeglass.checklists.Checklist;
+import gaugeglass.checklists.Interview;
 import gaugeglass.engine.Assessment.Permit;
 import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.observation.Answer;
@@ -146,12 +147,10 @@ class WalkProofsTest {
                 .press("f\n");
         walk(FULL, talk, path());
         Observations observations = unit(path());
-        assertThat(gaugeglass.checklists.Interview.of(FULL, observations).setAside())
+        assertThat(Interview.of(FULL, observations).setAside())
                 .singleElement()
                 .satisfies(aside -> assertThat(aside.item().id()).isEqualTo("cutoff-test.switches"));
-        assertThat(gaugeglass.checklists.Interview.of(FULL, observations)
-                        .judged()
-                        .answers())
+        assertThat(Interview.of(FULL, observations).judged().answers())
                 .noneSatisfy(one -> assertThat(one.item().id()).isEqualTo("cutoff-test.switches"));
     }
 
@@ -336,6 +335,21 @@ class WalkProofsTest {
         assertThat(keys)
                 .as("%d screens, %d questions, %d keys", screens.size(), questions, keys)
                 .isLessThan(1800);
+    }
+
+    @Test
+    void the_sound_examples_answer_every_question_that_is_asked() {
+        for (String[] pair :
+                new String[][] {{"one-pipe-start-up", "well-kept-church.yaml"}, {"two-pipe-start-up", "sound-mill.yaml"}
+                }) {
+            Checklist checklist = CHECKLISTS.checklist(pair[0]).orElseThrow();
+            Interview interview = Interview.of(
+                    checklist, Walked.example(pair[1]).units().get(0).observations());
+            assertThat(interview.steps())
+                    .as(pair[1])
+                    .noneMatch(step ->
+                            step.status() == Interview.Status.OPEN || step.status() == Interview.Status.WAITING);
+        }
     }
 
     @Test
