@@ -2,7 +2,9 @@ package gaugeglass.cli.walk;
 
 import gaugeglass.checklists.Question;
 import gaugeglass.checklists.Section;
+import gaugeglass.cli.report.TextReport;
 import gaugeglass.cli.report.Urgencies;
+import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Caution;
@@ -158,6 +160,13 @@ final class AskScreen {
         talk.say(" - " + Urgencies.heading(finding.urgency()) + ": " + title
                 + (finding.isStanding() ? "" : "  [put right]")
                 + (finding.dispute().isEmpty() ? "" : "  [disputed]"));
+    }
+
+    /** A finding that somebody answers for leaving as it is. */
+    void waived(Assessment.Waived waived, String title) {
+        talk.say(" - Waived: " + title);
+        waived.finding().seen().forEach(seen -> talk.say("     Seen: " + seen));
+        talk.say("     " + TextReport.waiver(waived.waiver()));
     }
 
     void panelHelp() {

@@ -172,7 +172,7 @@ final class Walk {
 
     private void judge() {
         interview = Interview.of(checklist, rulebook.observed(observations()));
-        assessment = rulebook.assess(interview.judged(), inspection.date());
+        assessment = rulebook.assess(interview.judged(), inspection.date(), inspection.siteId());
     }
 
     private Optional<Step> next() {
@@ -776,6 +776,9 @@ final class Walk {
         gate("Release to automatic operation", assessment.release());
         for (Finding finding : assessment.findings()) {
             screen.line(finding, naming(finding.rule(), finding.subject()));
+        }
+        for (Assessment.Waived one : assessment.waived()) {
+            screen.waived(one, naming(one.finding().rule(), one.finding().subject()));
         }
         talk.line("Press Enter to go on > ");
     }

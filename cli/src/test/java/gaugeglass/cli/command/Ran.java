@@ -11,7 +11,7 @@ import java.time.LocalDateTime;
 /** One command run inside the test, with everything it said. */
 public record Ran(int code, String out, String err) {
     /** Packs that were taken, keys and what was compiled, for all tests. */
-    static final Path HOME = Path.of("target/test-home").toAbsolutePath();
+    public static final Path HOME = Path.of("target/test-home").toAbsolutePath();
 
     private static final Screen PLAIN = new Screen(80, StandardCharsets.US_ASCII, false);
 
