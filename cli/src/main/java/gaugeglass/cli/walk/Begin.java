@@ -106,7 +106,6 @@ final class Begin {
     boolean goesOnCutOff(VisitFile file, LocalDate today) throws IOException {
         String name = String.valueOf(file.path().getFileName());
         String before = String.valueOf(file.before().getFileName());
-        Inspection good = file.readBefore(today);
         talk.say("THE END OF " + name + " IS MISSING. It was written by a walk, and does not end as a walk ends it: it"
                 + " was cut off, or changed in an editor that left the last line out.");
         Optional<Inspection> left = Optional.empty();
@@ -116,28 +115,32 @@ final class Begin {
             talk.say("It cannot be read any more: " + e.all().get(0).message());
         }
         left.ifPresent(some -> talk.say(name + " holds " + answers(some) + " answers."));
-        talk.say(before + ", the state before the last answer, holds " + answers(good) + ".");
-        talk.say("   1  go on from " + before + "; " + name + " is kept beside it");
+        List<String> ways = new ArrayList<>();
+        if (file.hasBefore()) {
+            talk.say(before + ", the state before the last answer, holds " + answers(file.readBefore(today)) + ".");
+            talk.say("   1  go on from " + before + "; " + name + " is kept beside it");
+            ways.add("1");
+        } else {
+            talk.say("There is no state before it here (" + before + ").");
+        }
         if (left.isPresent()) {
             talk.say("   2  go on with " + name + " as it is");
+            ways.add("2");
         }
-        talk.say("   q  leave both as they are");
+        talk.say("   q  leave everything as it is");
+        ways.add("q");
         while (true) {
-            switch (talk.line("> ").strip()) {
-                case "1" -> {
+            String typed = talk.line("> ").strip();
+            if (typed.equals("q") || typed.equals(".q")) {
+                return false;
+            }
+            if (!ways.contains(typed)) {
+                talk.say("One of " + String.join(", ", ways) + ".");
+            } else {
+                if (typed.equals("1")) {
                     talk.say("What was cut off is in " + file.restore().getFileName() + ".");
-                    return true;
                 }
-                case "2" -> {
-                    if (left.isPresent()) {
-                        return true;
-                    }
-                    talk.say("1 or q.");
-                }
-                case "q", ".q" -> {
-                    return false;
-                }
-                default -> talk.say(left.isPresent() ? "1, 2 or q." : "1 or q.");
+                return true;
             }
         }
     }

@@ -27,9 +27,6 @@ import java.time.LocalDate;
  * and keeps the state before it, so that a walk killed at any moment leaves a file that can be read.
  */
 public final class VisitFile implements Closeable {
-    /** Stands last in what a walk writes, so that a file that was cut off between two lines is noticed. */
-    static final String LAST_LINE = "# End of this inspection. A walk writes this line last and looks for it.";
-
     private final Path path;
     private final InspectionReader reader;
     private final InspectionWriter writer;
@@ -82,13 +79,15 @@ public final class VisitFile implements Closeable {
     }
 
     /**
-     * Reads the file.
+     * Reads the file, also where it was cut off and can be read all the same.
      *
      * @param today the day of the visit where the file names none
      * @throws gaugeglass.engine.text.Mistakes when it cannot be used
      */
     public Inspection read(LocalDate today) {
-        return reader.read(path.getFileName().toString(), SourceText.read(path), today);
+        String text = SourceText.read(path);
+        String left = InspectionWriter.isCutOff(text) ? text.substring(InspectionWriter.FIRST_LINE.length()) : text;
+        return reader.read(path.getFileName().toString(), left, today);
     }
 
     /** The file that holds the state before the last save. */
@@ -101,16 +100,29 @@ public final class VisitFile implements Closeable {
     }
 
     /**
-     * Whether the file was written by a walk and has lost its end. A file without the last line that was never saved by
-     * a walk was written by hand, and is taken as it is.
+     * Whether the file was written by a walk and has lost its end, as its first line or the state before tells. A file
+     * without either was written by hand, and is taken as it is.
      */
     public boolean isCutOff() {
-        return exists() && Files.exists(before()) && !hasLastLine(path) && hasLastLine(before());
+        return exists() && !hasLastLine(path) && (hasFirstLine() || hasBefore());
+    }
+
+    /** Whether there is a whole state before the last save. */
+    boolean hasBefore() {
+        return Files.exists(before()) && hasLastLine(before());
+    }
+
+    private boolean hasFirstLine() {
+        try {
+            return Files.readString(path).startsWith(InspectionWriter.FIRST_LINE);
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     private static boolean hasLastLine(Path file) {
         try {
-            return Files.readString(file).stripTrailing().endsWith(LAST_LINE);
+            return Files.readString(file).stripTrailing().endsWith(InspectionWriter.LAST_LINE);
         } catch (IOException e) {
             // Also where it is no text any more: whatever it is, its end is not there.
             return false;
@@ -158,7 +170,7 @@ public final class VisitFile implements Closeable {
      * @throws IOException when it could not be written; the file then still holds what it held
      */
     public void save(Inspection inspection) throws IOException {
-        byte[] bytes = (writer.write(inspection) + LAST_LINE + "\n").getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = writer.writeWhole(inspection).getBytes(StandardCharsets.UTF_8);
         Path next = path.resolveSibling("." + path.getFileName() + ".next");
         write(next, bytes);
         if (Files.exists(path)) {

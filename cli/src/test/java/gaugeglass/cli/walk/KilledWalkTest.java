@@ -8,6 +8,7 @@ import static gaugeglass.cli.walk.Walked.unit;
 import static gaugeglass.cli.walk.Walked.walk;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gaugeglass.engine.observation.InspectionWriter;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -66,7 +67,7 @@ class KilledWalkTest {
                     .as("what was typed and nothing else")
                     .containsAll(after.entrySet());
             // Cut off it is not: each save puts a whole file in the place of the one before.
-            assertThat(Files.readString(path).stripTrailing()).endsWith(VisitFile.LAST_LINE);
+            assertThat(Files.readString(path).stripTrailing()).endsWith(InspectionWriter.LAST_LINE);
             inTheMiddle += confirmed > 0 && confirmed < left.size() ? 1 : 0;
         }
         assertThat(inTheMiddle).as("kills in the middle of a walk").isPositive();

@@ -13,6 +13,7 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 
 import gaugeglass.checklists.Checklist;
 import gaugeglass.checklists.Interview;
+import gaugeglass.cli.command.Ran;
 import gaugeglass.engine.Assessment.Permit;
 import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.observation.Answer;
@@ -21,12 +22,14 @@ import gaugeglass.engine.observation.State;
 import gaugeglass.engine.vocabulary.Stage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -241,19 +244,35 @@ class WalkProofsTest {
     }
 
     @Test
-    void a_folder_that_may_not_be_written_to_is_said() throws IOException {
+    void a_folder_that_may_not_be_written_to_is_said_and_the_file_left_as_it_is() throws Exception {
         walk(FULL, begun().type("none"), path());
         String before = Files.readString(path());
         Files.deleteIfExists(folder.resolve(".visit.yaml.lock"));
         Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-xr-xr-x"));
         try {
-            // Whoever may write everywhere, as the root user may, meets no such folder.
-            assumeThat(Files.isWritable(folder)).isFalse();
-            assertThat(walk(FULL, new TypedTalk().type("q"), path()))
-                    .singleElement()
-                    .asString()
-                    .contains("cannot be written: access is denied");
+            List<String> command = new ArrayList<>();
+            if (Files.isWritable(folder)) {
+                // The root user may write everywhere, unless the process is started without that power.
+                assumeThat(Path.of("/usr/bin/setpriv")).exists();
+                command.addAll(List.of("/usr/bin/setpriv", "--bounding-set=-dac_override,-dac_read_search"));
+            }
+            command.addAll(List.of(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-cp",
+                    System.getProperty("java.class.path"),
+                    KilledWalk.class.getName(),
+                    path().toString()));
+            Process process =
+                    new ProcessBuilder(command).redirectErrorStream(true).start();
+            process.getOutputStream().close();
+            String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(process.waitFor()).isZero();
+            assertThat(said).contains("visit.yaml: cannot be written: access is denied");
             assertThat(Files.readString(path())).isEqualTo(before);
+            try (Stream<Path> all = Files.list(folder)) {
+                assertThat(all.map(file -> file.getFileName().toString()))
+                        .containsExactlyInAnyOrder("visit.yaml", "visit.yaml.before");
+            }
         } finally {
             Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
         }
@@ -292,6 +311,28 @@ class WalkProofsTest {
             assertThat(talk.screen()).contains("THE END OF visit.yaml IS MISSING");
             assertThat(Files.readString(path())).isEqualTo(whole.substring(0, end));
         }
+    }
+
+    @Test
+    void a_file_cut_off_that_came_alone_is_noticed_by_its_first_line_by_walk_and_by_assess() throws IOException {
+        walk(FULL, begun().type(Typist.lines(screens().subList(0, 12))), path());
+        String whole = Files.readString(path());
+        assertThat(Ran.of("assess", path().toString()).code()).isZero();
+        Files.delete(folder.resolve("visit.yaml.before"));
+        int end = whole.lastIndexOf('\n', whole.length() * 2 / 3) + 1;
+        Files.writeString(path(), whole.substring(0, end));
+        for (String command : List.of("assess", "check", "report")) {
+            Ran ran = Ran.of(command, path().toString());
+            assertThat(ran.code()).as(command).isEqualTo(3);
+            assertThat(ran.out() + ran.err()).contains("the end of this file is missing");
+        }
+        TypedTalk talk = new TypedTalk().type("1", "2", "q");
+        assertThat(walk(FULL, talk, path())).isEmpty();
+        assertThat(talk.screen())
+                .contains("THE END OF visit.yaml IS MISSING", "There is no state before it here", "One of 2, q.");
+        // What is left may be used by whoever says so.
+        Files.writeString(path(), whole.substring(whole.indexOf('\n') + 1, end));
+        assertThat(Ran.of("assess", path().toString()).code()).isZero();
     }
 
     @Test

@@ -139,6 +139,18 @@ public final class InspectionReader {
         }
 
         private Inspection whole(String text) {
+            if (InspectionWriter.isCutOff(text)) {
+                // Whatever else is wrong comes of this, and what is missing may be a unit that nobody would miss.
+                throw new Mistakes(List.of(new Mistake(
+                        file,
+                        (int) text.lines().count(),
+                        0,
+                        "",
+                        "the end of this file is missing; a walk wrote it, and does not end it so",
+                        "the line that a walk writes last. Walk the file to go on from what is left or from the state"
+                                + " before; to use it as it is, take out its first line",
+                        "")));
+            }
             return whole(NodeReader.read(file, text, mistakes));
         }
 

@@ -27,6 +27,13 @@ import java.util.function.Predicate;
  * inspection.
  */
 public final class InspectionWriter {
+    /** Stands first in what is written whole: what begins so and does not end in the last line was cut off. */
+    public static final String FIRST_LINE =
+            "# Written by a program that writes a last line too; keep both, or take out both.";
+
+    /** Stands last in what is written whole. */
+    public static final String LAST_LINE = "# End of this inspection. A walk writes this line last and looks for it.";
+
     /** Stands between the parts of an answer of several, as typed. */
     static final String BETWEEN_PARTS = " | ";
 
@@ -106,6 +113,20 @@ public final class InspectionWriter {
                 .distinct()
                 .toList();
         return times.size() == 1 ? times.get(0) : "";
+    }
+
+    /**
+     * Writes one inspection between a first and a last line of comment, so that a reader notices where its end is missing.
+     *
+     * @throws IllegalArgumentException as {@link #write}
+     */
+    public String writeWhole(Inspection inspection) {
+        return FIRST_LINE + "\n" + write(inspection) + LAST_LINE + "\n";
+    }
+
+    /** Whether a text begins as one that was written whole, and does not end so. */
+    public static boolean isCutOff(String text) {
+        return text.startsWith(FIRST_LINE) && !text.stripTrailing().endsWith(LAST_LINE);
     }
 
     private Map<String, Object> earlier(Inspection.Earlier one) {

@@ -39,6 +39,7 @@ class InspectionSchemaTest {
             "alias.yaml",
             "as-left-of-what-was-taken-out.yaml",
             "curly-quote-unclosed.yaml",
+            "cut-off-between-lines.yaml",
             "date-after-the-visit.yaml",
             "decimal-comma.yaml",
             "doubled-group.yaml",
