@@ -11,6 +11,7 @@ import gaugeglass.cli.printed.View.NotSeen;
 import gaugeglass.cli.printed.View.Observed;
 import gaugeglass.cli.printed.View.Question;
 import gaugeglass.cli.printed.View.Reckoned;
+import gaugeglass.cli.report.Alike;
 import gaugeglass.cli.report.Naming;
 import gaugeglass.cli.report.TextReport;
 import gaugeglass.cli.report.Urgencies;
@@ -32,6 +33,7 @@ import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.Source;
 import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
@@ -58,6 +60,12 @@ import java.util.stream.Collectors;
 final class ReportPages {
     /** What holds a gate is named up to this many times; beyond it the list of what was not looked at tells more. */
     private static final int MOST_REASONS = 3;
+
+    /** As many things of one kind as have a table each in the report for the file; more share one. */
+    private static final int MOST_TABLES = 8;
+
+    /** As many readings of one finding as an owner reads. */
+    private static final int MOST_SEEN = 4;
 
     /** As many open questions as an owner reads. */
     private static final int MOST_QUESTIONS = 6;
@@ -295,7 +303,13 @@ final class ReportPages {
                             open == 0 ? "" : "Besides, " + lacking + ".");
                 case NOT_KNOWN -> {
                     // What forbids is named whole; what is only open is told by what was not looked at.
-                    int shown = refs.size() <= MOST_REASONS ? refs.size() : MOST_REASONS - 1;
+                    List<String> titles = titles(refs);
+                    int shown = titles.size() <= MOST_REASONS ? titles.size() : MOST_REASONS - 1;
+                    int left = refs.size();
+                    for (List<String> subjects :
+                            Alike.byRule(refs).values().stream().limit(shown).toList()) {
+                        left -= subjects.size();
+                    }
                     yield new View.Gate(
                             question,
                             "Not known",
@@ -306,8 +320,8 @@ final class ReportPages {
                                             : refs.isEmpty()
                                                     ? ", the same as there."
                                                     : ", those there among them, and:"),
-                            titles(refs.subList(0, shown)),
-                            shown < refs.size() ? "and " + (refs.size() - shown) + " more." : "");
+                            titles.subList(0, shown),
+                            left > 0 ? "and " + left + " more." : "");
                 }
                 case NOTHING_FOUND_AGAINST ->
                     new View.Gate(
@@ -321,33 +335,28 @@ final class ReportPages {
         }
 
         private List<String> titles(List<Ref> refs) {
-            return refs.stream()
-                    .map(ref -> naming.title(ref.rule(), ref.subject()))
-                    .toList();
+            List<String> titles = new ArrayList<>();
+            Alike.byRule(refs).forEach((rule, subjects) -> titles.add(naming.title(rule, subjects)));
+            return titles;
         }
 
         // ---- findings
 
         private Optional<Degree> degree(Urgency urgency) {
-            Map<String, List<Finding>> entries = new LinkedHashMap<>();
-            for (Finding finding : assessment.findings()) {
-                if (finding.urgency() == urgency && finding.isStanding()) {
-                    // An owner reads once what is the same for several; the file keeps each by itself.
-                    String key = finding.rule() + " " + finding.state() + (isForFile ? " " + finding.subject() : "");
-                    entries.computeIfAbsent(key, k -> new ArrayList<>()).add(finding);
-                }
-            }
+            List<Finding> standing = assessment.findings().stream()
+                    .filter(finding -> finding.urgency() == urgency && finding.isStanding())
+                    .toList();
             List<View.Finding> findings =
-                    entries.values().stream().map(this::finding).toList();
+                    Alike.of(standing).stream().map(this::finding).toList();
             return findings.isEmpty()
                     ? Optional.empty()
                     : Optional.of(new Degree(Urgencies.heading(urgency), urgency == Urgency.STOP, findings));
         }
 
         /** One entry for findings of one practice. */
-        private View.Finding finding(List<Finding> same) {
+        private View.Finding finding(Alike alike) {
             number++;
-            Finding first = same.get(0);
+            Finding first = alike.first();
             List<View.Caution> cautions = new ArrayList<>();
             List<String> above = new ArrayList<>();
             for (String id : first.cautions()) {
@@ -358,61 +367,72 @@ final class ReportPages {
                     above.add(caution.title());
                 }
             }
-            String about = book.card(first.rule()).about();
-            List<String> subjects = new ArrayList<>();
-            Set<String> seen = new LinkedHashSet<>();
-            List<String> disputes = new ArrayList<>();
-            List<String> decided = new ArrayList<>();
-            for (Finding finding : same) {
-                String subject = naming.subject(about, finding.subject());
-                String before = same.size() == 1 || subject.isEmpty() ? "" : subject + ": ";
-                subjects.add(subject);
-                seen.addAll(finding.seen());
-                if (!finding.dispute().isEmpty()) {
-                    disputes.add(before + ended(finding.dispute()));
-                }
-                WorkList.decision(inspection, assessment.unit(), finding)
-                        .ifPresent(one -> decided.add(before + ended(WorkLine.told(one))));
-            }
             return new View.Finding(
                     number,
-                    same.size() == 1
-                            ? naming.title(first.rule(), first.subject())
-                            : first.title() + " (" + String.join(", ", subjects) + ")",
+                    naming.title(first.rule(), alike.subjects()),
+                    which(alike),
                     first.state() == Assessment.Standing.ARISEN
                             ? "It was not there at arrival; it came up during the visit."
                             : "",
-                    List.copyOf(seen),
+                    seen(alike),
                     first.why(),
                     first.action(),
                     cautions,
                     String.join("; ", above),
-                    disputes,
-                    decided,
-                    isForFile ? tail(first) : List.of());
+                    alike.each(finding -> finding.dispute().isEmpty() ? "" : ended(finding.dispute())),
+                    alike.each(finding -> WorkList.decision(inspection, assessment.unit(), finding)
+                            .map(one -> ended(WorkLine.told(one)))
+                            .orElse("")),
+                    isForFile ? tail(alike) : List.of());
         }
 
-        private List<Named> tail(Finding finding) {
-            List<Named> tail = new ArrayList<>();
-            for (LimitUsed limit : finding.limits()) {
-                tail.add(new Named("Limit", limit.value() + ": " + limit.meaning() + " (" + limit.setBy() + ")"));
+        /** The tags, where the title only counts them; empty otherwise. */
+        private static String which(Alike alike) {
+            return Naming.isLeftOut(alike.subjects()) ? Naming.which(alike.subjects()) : "";
+        }
+
+        /** What was seen; an owner is shown as many readings as tell what is meant, and the file keeps all. */
+        private List<String> seen(Alike alike) {
+            List<String> seen = alike.seen();
+            if (isForFile || seen.size() <= MOST_SEEN + 1) {
+                return seen;
             }
-            for (Object fact : finding.evidence()) {
-                if (isItem(fact)) {
-                    tail.add(new Named("Evidence", naming.told(fact)));
+            List<String> some = new ArrayList<>(seen.subList(0, MOST_SEEN));
+            some.add("And so on: what was read at the others stands in the full report for the file.");
+            return some;
+        }
+
+        private List<Named> tail(Alike alike) {
+            Finding first = alike.first();
+            Set<Named> tail = new LinkedHashSet<>();
+            for (Finding finding : alike.all()) {
+                for (LimitUsed limit : finding.limits()) {
+                    tail.add(new Named("Limit", limit.value() + ": " + limit.meaning() + " (" + limit.setBy() + ")"));
                 }
             }
-            Card card = book.card(finding.rule());
+            boolean isShort = !Naming.isLeftOut(alike.subjects());
+            for (Finding finding : isShort ? alike.all() : List.of(first)) {
+                for (Object fact : finding.evidence()) {
+                    if (isItem(fact)) {
+                        String of = alike.isOne() ? "" : Naming.shortly(finding.subject()) + ": ";
+                        tail.add(new Named("Evidence", of + naming.told(fact)));
+                    }
+                }
+            }
+            if (!isShort) {
+                tail.add(new Named("Evidence", "the same answers of each of the others, listed below by its tag"));
+            }
+            Card card = book.card(first.rule());
             tail.add(new Named(
                     "Rule",
-                    finding.rule() + (finding.subject().isEmpty() ? "" : ":" + finding.subject()) + ", band "
-                            + finding.band() + "; "
-                            + TextReport.basis(finding.basis()) + sources(card.sources()) + "; concerns "
-                            + finding.consequence().word().replace('-', ' ')));
+                    first.rule() + (first.subject().isEmpty() ? "" : ":" + String.join(", ", alike.subjects()))
+                            + ", band " + first.band() + "; "
+                            + TextReport.basis(first.basis()) + sources(card.sources()) + "; concerns "
+                            + first.consequence().word().replace('-', ' ')));
             if (!card.notWhen().isEmpty()) {
                 tail.add(new Named("Not right when", card.notWhen()));
             }
-            return tail;
+            return List.copyOf(tail);
         }
 
         private boolean isItem(Object fact) {
@@ -420,13 +440,20 @@ final class ReportPages {
         }
 
         private List<Named> waived() {
-            List<Named> all = new ArrayList<>();
+            Map<Waiver, List<Finding>> byWaiver = new LinkedHashMap<>();
             for (Assessment.Waived one : assessment.waived()) {
-                Finding finding = one.finding();
-                all.add(new Named(
-                        naming.title(finding.rule(), finding.subject()),
-                        String.join(" ", finding.seen()) + " " + TextReport.waiver(one.waiver())));
+                byWaiver.computeIfAbsent(one.waiver(), k -> new ArrayList<>()).add(one.finding());
             }
+            List<Named> all = new ArrayList<>();
+            byWaiver.forEach((waiver, findings) -> {
+                for (Alike alike : Alike.of(findings)) {
+                    String which = which(alike);
+                    all.add(new Named(
+                            naming.title(alike.first().rule(), alike.subjects()),
+                            (which.isEmpty() ? "" : which + ". ") + String.join(" ", seen(alike)) + " "
+                                    + TextReport.waiver(waiver)));
+                }
+            });
             for (Assessment.WaiverLeft one : assessment.waiversLeft()) {
                 all.add(new Named(
                         naming.title(one.waiver().check(), one.waiver().subject()),
@@ -436,16 +463,19 @@ final class ReportPages {
         }
 
         private List<View.PutRight> putRight() {
+            List<Finding> right = assessment.findings().stream()
+                    .filter(finding -> !finding.isStanding())
+                    .toList();
             List<View.PutRight> all = new ArrayList<>();
-            for (Finding finding : assessment.findings()) {
-                if (!finding.isStanding()) {
-                    all.add(new View.PutRight(
-                            naming.title(finding.rule(), finding.subject()),
-                            Urgencies.heading(finding.urgency()),
-                            finding.seen(),
-                            finding.retest().stream().map(naming::told).toList(),
-                            isForFile ? tail(finding) : List.of()));
-                }
+            for (Alike alike : Alike.of(right)) {
+                all.add(new View.PutRight(
+                        naming.title(alike.first().rule(), alike.subjects()),
+                        which(alike),
+                        Urgencies.heading(alike.first().urgency()),
+                        seen(alike),
+                        alike.eachOf(finding ->
+                                finding.retest().stream().map(naming::told).toList()),
+                        isForFile ? tail(alike) : List.of()));
             }
             return all;
         }
@@ -481,13 +511,7 @@ final class ReportPages {
             if (wanting.isEmpty() && open == 0) {
                 return new NotSeen("", List.of(), "");
             }
-            Map<String, List<Wanting>> byQuestion = new LinkedHashMap<>();
-            for (Wanting one : wanting) {
-                // An owner reads once what is asked of several; the file keeps the place of each.
-                String question = naming.question(one.answer());
-                String key = isForFile ? question + " " + naming.place(one.answer()) : question;
-                byQuestion.computeIfAbsent(key, k -> new ArrayList<>()).add(one);
-            }
+            Map<String, List<Wanting>> byQuestion = naming.byQuestion(wanting);
             int all = byQuestion.size();
             int shown = isForFile || all <= MOST_QUESTIONS + 1 ? all : MOST_QUESTIONS;
             List<Question> questions = byQuestion.values().stream()
@@ -508,19 +532,20 @@ final class ReportPages {
 
         private Question question(List<Wanting> same) {
             Missing first = same.get(0).answer();
-            Set<String> asked = new LinkedHashSet<>();
             Set<String> reasons = new LinkedHashSet<>();
+            List<String> subjects = new ArrayList<>();
             for (Wanting one : same) {
-                asked.add(naming.asked(one.answer()));
                 reasons.add(one.answer().reason());
+                subjects.add(one.answer().subject());
             }
-            asked.remove("");
             reasons.remove("");
+            String asked = naming.asked(same);
+            String which = isForFile && Naming.isLeftOut(subjects) ? ": " + Naming.which(subjects) : "";
             return new Question(
-                    naming.question(first) + (asked.isEmpty() ? "" : " (" + String.join("; ", asked) + ")"),
+                    naming.question(first) + (asked.isEmpty() ? "" : " (" + asked + which + ")"),
                     String.join("; ", reasons),
                     same.stream().anyMatch(Wanting::holdsGate),
-                    isForFile ? naming.place(first) : "");
+                    isForFile ? naming.place(first) + (same.size() == 1 ? "" : ", and likewise") : "");
         }
 
         // ---- pictures that somebody took
@@ -563,6 +588,9 @@ final class ReportPages {
             }
             byItem.forEach((item, byKeys) -> {
                 Kind kind = vocabulary.kind(item.kind()).orElseThrow();
+                if (isMany(kind)) {
+                    return;
+                }
                 byKeys.forEach((keys, answers) -> {
                     String heading = keys.isEmpty()
                             ? item.group().replace('-', ' ')
@@ -571,9 +599,61 @@ final class ReportPages {
                     groups.computeIfAbsent(capital, g -> new ArrayList<>()).add(row(item, keys, answers));
                 });
             });
-            return groups.entrySet().stream()
-                    .map(entry -> new Group(entry.getKey(), entry.getValue()))
-                    .toList();
+            List<Group> all = new ArrayList<>();
+            groups.forEach((heading, rows) -> all.add(new Group(heading, rows)));
+            for (Kind kind : vocabulary.kinds()) {
+                if (kind.isCounted() && isMany(kind)) {
+                    all.add(many(kind, byItem));
+                }
+            }
+            return all;
+        }
+
+        /** Whether there is so much of a kind that a table for each would fill a folder. */
+        private boolean isMany(Kind kind) {
+            boolean isCounted = !kind.equals(vocabulary.site()) && !kind.equals(vocabulary.unit());
+            return isCounted
+                    && observations.roster(vocabulary.counted(kind).id()).tags().size() > MOST_TABLES;
+        }
+
+        /** One table for all of a kind: a row for each tag, below one that says what was asked. */
+        private Group many(Kind counted, Map<ItemType, Map<List<Object>, List<Answer>>> byItem) {
+            Map<String, List<Observed>> byTag = new LinkedHashMap<>();
+            observations.roster(counted.id()).tags().forEach(tag -> byTag.put(tag.name(), new ArrayList<>()));
+            List<String> asked = new ArrayList<>();
+            byItem.forEach((item, byKeys) -> {
+                Kind kind = vocabulary.kind(item.kind()).orElseThrow();
+                if (byKeys.isEmpty() || !vocabulary.counted(kind).equals(counted) || !isMany(kind)) {
+                    return;
+                }
+                asked.add(item.name().replace('-', ' ') + ": " + item.ask());
+                byKeys.forEach((keys, answers) -> {
+                    Observed row = row(item, keys, answers);
+                    String name = (keys.size() > 1 ? Words.spoken(keys.get(1)) + ", " : "")
+                            + item.name().replace('-', ' ') + ": ";
+                    byTag.computeIfAbsent(String.valueOf(keys.get(0)), k -> new ArrayList<>())
+                            .add(new Observed(
+                                    name,
+                                    row.found().isEmpty() ? "" : name + row.found(),
+                                    row.left().isEmpty() ? "" : name + row.left(),
+                                    row.notes().stream()
+                                            .map(note -> name + note)
+                                            .toList()));
+                });
+            });
+            List<Observed> rows = new ArrayList<>(List.of(new Observed("What was asked of each", "", "", asked)));
+            byTag.forEach((tag, answers) -> rows.add(new Observed(
+                    tag,
+                    joined(answers.stream().map(Observed::found).toList()),
+                    joined(answers.stream().map(Observed::left).toList()),
+                    answers.stream().flatMap(row -> row.notes().stream()).toList())));
+            String label = counted.label();
+            return new Group(Character.toUpperCase(label.charAt(0)) + label.substring(1) + ", by tag", rows);
+        }
+
+        private static String joined(List<String> texts) {
+            return String.join(
+                    "; ", texts.stream().filter(text -> !text.isEmpty()).toList());
         }
 
         private Optional<Observed> count(Kind kind) {
@@ -635,15 +715,30 @@ final class ReportPages {
         private List<Reckoned> reckoned() {
             Set<Object> facts = new LinkedHashSet<>();
             assessment.findings().forEach(finding -> facts.addAll(finding.evidence()));
-            List<Reckoned> all = new ArrayList<>();
+            Map<ItemType, List<Record>> byItem = new LinkedHashMap<>();
             for (Object fact : facts) {
                 if (isItem(fact)) {
                     ItemType item = vocabulary.item(fact.getClass()).orElseThrow();
                     if (item.isReckoned()) {
-                        all.add(reckoned(item, (Record) fact));
+                        byItem.computeIfAbsent(item, k -> new ArrayList<>()).add((Record) fact);
                     }
                 }
             }
+            List<Reckoned> all = new ArrayList<>();
+            byItem.forEach((item, of) -> {
+                for (Record one : of) {
+                    Reckoned row = reckoned(item, one);
+                    boolean isFull = of.size() <= MOST_TABLES || one == of.get(0);
+                    all.add(
+                            isFull
+                                    ? row
+                                    : new Reckoned(
+                                            row.what(),
+                                            row.value(),
+                                            "As the first of them, from its own answers.",
+                                            List.of()));
+                }
+            });
             return all;
         }
 
@@ -651,6 +746,12 @@ final class ReportPages {
             List<Object> keys = item.keysOf(fact);
             List<String> from = new ArrayList<>();
             for (ItemType need : rulebook.workedOutFrom(item)) {
+                Kind kind = vocabulary.kind(need.kind()).orElseThrow();
+                if (keys.isEmpty() && isMany(kind)) {
+                    from.add(
+                            need.ask() + " (of each " + vocabulary.counted(kind).label() + ", listed above)");
+                    continue;
+                }
                 for (Answer answer : observations.answers()) {
                     boolean same = answer.keys().isEmpty()
                             || keys.isEmpty()
@@ -675,26 +776,44 @@ final class ReportPages {
                     from);
         }
 
+        /** What became of each check; what is alike for several is one row with all their tags. */
         private List<View.Outcome> outcomes() {
-            List<View.Outcome> all = new ArrayList<>();
+            Map<String, List<Assessment.Outcome>> rows = new LinkedHashMap<>();
             for (Assessment.Outcome outcome : assessment.outcomes()) {
-                String word =
-                        switch (outcome.outcome()) {
-                            case FOUND -> "found";
-                            case IN_ORDER -> "in order";
-                            case UNDETERMINED -> "not judged";
-                            case NOT_APPLICABLE -> "does not apply";
-                        };
-                all.add(new View.Outcome(
-                        outcome.rule() + (outcome.subject().isEmpty() ? "" : ":" + outcome.subject()),
-                        naming.title(outcome.rule(), outcome.subject()),
-                        word
-                                + outcome.mayBe()
-                                        .map(urgency -> "; may be: " + Urgencies.heading(urgency))
-                                        .orElse(""),
-                        outcome.missing().stream().map(this::lacking).collect(Collectors.joining(", "))));
+                StringBuilder key = new StringBuilder(outcome.rule()).append(outcome.outcome());
+                key.append(outcome.mayBe());
+                outcome.missing().forEach(missing -> key.append(' ')
+                        .append(missing.item())
+                        .append(missing.subject().equals(outcome.subject()))
+                        .append(missing.subject().equals(outcome.subject()) ? "" : missing.subject())
+                        .append(missing.reason()));
+                rows.computeIfAbsent(key.toString(), k -> new ArrayList<>()).add(outcome);
             }
+            List<View.Outcome> all = new ArrayList<>();
+            rows.values().forEach(same -> all.add(outcome(same)));
             return all;
+        }
+
+        private View.Outcome outcome(List<Assessment.Outcome> same) {
+            Assessment.Outcome first = same.get(0);
+            List<String> subjects =
+                    same.stream().map(Assessment.Outcome::subject).toList();
+            String word =
+                    switch (first.outcome()) {
+                        case FOUND -> "found";
+                        case IN_ORDER -> "in order";
+                        case UNDETERMINED -> "not judged";
+                        case NOT_APPLICABLE -> "does not apply";
+                    };
+            String missing = first.missing().stream().map(this::lacking).collect(Collectors.joining(", "));
+            return new View.Outcome(
+                    first.rule() + (first.subject().isEmpty() ? "" : ":" + String.join(", ", subjects)),
+                    naming.title(first.rule(), subjects),
+                    word
+                            + first.mayBe()
+                                    .map(urgency -> "; may be: " + Urgencies.heading(urgency))
+                                    .orElse(""),
+                    missing + (missing.isEmpty() || same.size() == 1 ? "" : ", and likewise for the others"));
         }
 
         private String lacking(Missing missing) {

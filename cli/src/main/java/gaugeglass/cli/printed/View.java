@@ -101,6 +101,7 @@ record View(
     /**
      * One finding.
      *
+     * @param which the tags of what it is about, where the title only counts them; empty otherwise
      * @param cautions those that were not given in full further above
      * @param cautionsAbove the titles of those that were; may be empty
      * @param decided the owner's decisions; may be none
@@ -109,6 +110,7 @@ record View(
     record Finding(
             int number,
             String title,
+            String which,
             String arisen,
             List<String> seen,
             String why,
@@ -125,7 +127,13 @@ record View(
     /** Something with its name before it. */
     record Named(String name, String text) {}
 
-    record PutRight(String title, String was, List<String> found, List<String> retest, List<Named> tail) {}
+    /**
+     * What was put right.
+     *
+     * @param which the tags of what it was, where the title only counts them; empty otherwise
+     */
+    record PutRight(
+            String title, String which, String was, List<String> found, List<String> retest, List<Named> tail) {}
 
     record Cause(String sentence, List<Named> points) {}
 

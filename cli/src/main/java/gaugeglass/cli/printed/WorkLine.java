@@ -14,6 +14,7 @@ import java.util.List;
  * @param remedy the id of the work; empty where the finding has none and its advice stands in for it
  * @param work as an order line
  * @param about what it is done to, in words; empty for the unit as a whole
+ * @param things the same in one phrase, which of many things names only their number
  * @param findings what it puts right, most urgent first
  * @param titles the findings in words, in the same order
  * @param parts what has to be bought for it
@@ -27,6 +28,7 @@ record WorkLine(
         String remedy,
         String work,
         List<String> about,
+        String things,
         List<Ref> findings,
         List<String> titles,
         List<Part> parts,

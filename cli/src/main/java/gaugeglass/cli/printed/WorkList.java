@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Findings gathered into lines of work: those with one remedy are one line. */
 final class WorkList {
@@ -46,6 +47,7 @@ final class WorkList {
         Finding first = findings.get(0);
         Remedy remedy = book.remedies().get(first.remedy());
         Set<String> about = new LinkedHashSet<>();
+        Map<String, Set<String>> byKind = new LinkedHashMap<>();
         List<Ref> refs = new ArrayList<>();
         List<String> titles = new ArrayList<>();
         List<WorkLine.Decision> decisions = new ArrayList<>();
@@ -53,6 +55,8 @@ final class WorkList {
             String subject = naming.subject(book.card(finding.rule()).about(), finding.subject());
             if (!subject.isEmpty()) {
                 about.add(subject);
+                byKind.computeIfAbsent(book.card(finding.rule()).about(), k -> new LinkedHashSet<>())
+                        .add(finding.subject());
             }
             refs.add(new Ref(finding.rule(), finding.subject()));
             titles.add(naming.title(finding.rule(), finding.subject()));
@@ -68,6 +72,9 @@ final class WorkList {
                 remedy == null ? "" : remedy.id(),
                 remedy == null ? first.action() : remedy.work(),
                 List.copyOf(about),
+                byKind.entrySet().stream()
+                        .map(kind -> naming.subjects(kind.getKey(), List.copyOf(kind.getValue())))
+                        .collect(Collectors.joining(", ")),
                 refs,
                 titles,
                 remedy == null ? List.of() : parts.of(remedy, findings),

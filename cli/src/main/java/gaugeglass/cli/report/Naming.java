@@ -1,5 +1,6 @@
 package gaugeglass.cli.report;
 
+import gaugeglass.engine.Assessment.Wanting;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.observation.Answer;
@@ -9,11 +10,16 @@ import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Words for what things are about: subjects, questions, places in a file. */
 public final class Naming {
+    /** As many things are named in a phrase; of more only how many there are. */
+    private static final int MOST_NAMED = 4;
+
     private final Vocabulary vocabulary;
     private final Book book;
 
@@ -28,6 +34,102 @@ public final class Naming {
         return book.card(rule).title() + (about.isEmpty() ? "" : " (" + about + ")");
     }
 
+    /**
+     * A practice and all that it was found of, in one phrase.
+     *
+     * @param subjects one or more; beyond a few only their number is named, and {@link #which} tells them
+     */
+    public String title(String rule, List<String> subjects) {
+        if (subjects.size() == 1) {
+            return title(rule, subjects.get(0));
+        }
+        return book.card(rule).title() + " (" + subjects(book.card(rule).about(), subjects) + ")";
+    }
+
+    /** Several things of one kind in one phrase; beyond a few only their number. */
+    public String subjects(String kindId, List<String> subjects) {
+        Optional<Kind> kind = vocabulary.kind(kindId).map(vocabulary::counted);
+        if (kind.isEmpty() || subjects.size() == 1 || subjects.contains(Subjects.NOT_LISTED)) {
+            List<String> names = new ArrayList<>();
+            subjects.forEach(subject -> names.add(subject(kindId, subject)));
+            return String.join(", ", names);
+        }
+        String several = several(kind.get().label());
+        return subjects.size() <= MOST_NAMED ? several + " " + which(subjects) : subjects.size() + " " + several;
+    }
+
+    /** Whether a phrase of several things leaves out which. */
+    public static boolean isLeftOut(List<String> subjects) {
+        return subjects.size() > MOST_NAMED && !subjects.contains(Subjects.NOT_LISTED);
+    }
+
+    /** The tags of several things. */
+    public static String which(List<String> subjects) {
+        List<String> tags = new ArrayList<>();
+        subjects.forEach(subject -> tags.add(shortly(subject)));
+        return String.join(", ", tags);
+    }
+
+    /** What something is about, without its kind. */
+    public static String shortly(String subject) {
+        int slash = subject.indexOf('/');
+        return slash < 0
+                ? subject
+                : subject.substring(0, slash) + " ("
+                        + subject.substring(slash + 1).replace('-', ' ') + ")";
+    }
+
+    /** Orders tags as people do: T-9 before T-10. */
+    static int compare(String one, String other) {
+        int i = 0;
+        int j = 0;
+        while (i < one.length() && j < other.length()) {
+            int iEnd = digits(one, i);
+            int jEnd = digits(other, j);
+            if (iEnd > i && jEnd > j) {
+                String a = one.substring(i, iEnd);
+                String b = other.substring(j, jEnd);
+                int width = Math.max(a.length(), b.length());
+                int compared = "0"
+                        .repeat(width - a.length())
+                        .concat(a)
+                        .compareTo("0".repeat(width - b.length()).concat(b));
+                if (compared != 0) {
+                    return compared;
+                }
+                i = iEnd;
+                j = jEnd;
+            } else if (one.charAt(i) != other.charAt(j)) {
+                return Character.compare(one.charAt(i), other.charAt(j));
+            } else {
+                i++;
+                j++;
+            }
+        }
+        int left = Integer.compare(one.length() - i, other.length() - j);
+        return left != 0 ? left : one.compareTo(other);
+    }
+
+    private static int digits(String text, int from) {
+        int end = from;
+        while (end < text.length() && text.charAt(end) >= '0' && text.charAt(end) <= '9') {
+            end++;
+        }
+        return end;
+    }
+
+    /** The tag in a subject. */
+    static String tag(String subject) {
+        int slash = subject.indexOf('/');
+        return slash < 0 ? subject : subject.substring(0, slash);
+    }
+
+    /** More than one of a kind. */
+    private static String several(String label) {
+        boolean regular = !label.isEmpty() && "sxy".indexOf(label.charAt(label.length() - 1)) < 0;
+        return regular ? label + "s" : label;
+    }
+
     /** What a practice is about; empty for the unit, which the heading names. */
     public String subject(String kindId, String subject) {
         if (subject.isEmpty()) {
@@ -37,7 +139,7 @@ public final class Naming {
         Optional<Kind> counted = kind.map(vocabulary::counted);
         String label = counted.map(Kind::label).orElse("");
         int slash = subject.indexOf('/');
-        String tag = slash < 0 ? subject : subject.substring(0, slash);
+        String tag = tag(subject);
         String member = slash < 0 ? "" : ", " + subject.substring(slash + 1).replace('-', ' ');
         if (tag.equals(Subjects.NOT_LISTED)) {
             return label.isEmpty() ? "one that is not described" : "a " + label + " that is not described";
@@ -64,8 +166,8 @@ public final class Naming {
 
     /** How many of a kind there are, as a question. */
     public static String counting(String label) {
-        boolean regular = !label.isEmpty() && "sxy".indexOf(label.charAt(label.length() - 1)) < 0;
-        return regular ? "How many " + label + "s are fitted?" : "How many are fitted: " + label + "?";
+        String several = several(label);
+        return several.equals(label) ? "How many are fitted: " + label + "?" : "How many " + several + " are fitted?";
     }
 
     /** What the question is asked of. */
@@ -74,6 +176,29 @@ public final class Naming {
                 .item(missing.item())
                 .map(item -> subject(item.kind(), missing.subject()))
                 .orElse("");
+    }
+
+    /** What one question is asked of, as far as it is of anything. */
+    public String asked(List<Wanting> same) {
+        Optional<ItemType> item = vocabulary.item(same.get(0).answer().item());
+        List<String> subjects = new ArrayList<>();
+        for (Wanting one : same) {
+            if (!one.answer().subject().isEmpty() && item.isPresent()) {
+                subjects.add(one.answer().subject());
+            }
+        }
+        return subjects.isEmpty() ? "" : subjects(item.get().kind(), subjects);
+    }
+
+    /** Missing answers by their question, each where its first stood. */
+    public Map<String, List<Wanting>> byQuestion(List<Wanting> wanting) {
+        Map<String, List<Wanting>> byQuestion = new LinkedHashMap<>();
+        for (Wanting one : wanting) {
+            byQuestion
+                    .computeIfAbsent(question(one.answer()), k -> new ArrayList<>())
+                    .add(one);
+        }
+        return byQuestion;
     }
 
     /** Where the answer goes in an inspection file. */
@@ -103,9 +228,10 @@ public final class Naming {
         }
         Kind counted = vocabulary.counted(kind);
         int slash = subject.indexOf('/');
-        String tag = slash < 0 ? subject : subject.substring(0, slash);
-        StringBuilder place =
-                new StringBuilder(counted.plural()).append('/').append(tag).append('/');
+        StringBuilder place = new StringBuilder(counted.plural())
+                .append('/')
+                .append(tag(subject))
+                .append('/');
         if (slash >= 0) {
             place.append(kind.plural())
                     .append('/')

@@ -22,6 +22,7 @@ import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.book.Waiver;
+import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.Inspection.Decided;
@@ -32,6 +33,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -44,6 +47,9 @@ public final class TextReport {
 
     /** As many questions as somebody will go back to the boiler for. */
     private static final int MOST_WANTING = 6;
+
+    /** As many readings of one finding as somebody compares. */
+    private static final int MOST_SEEN = 4;
 
     private static final int LABEL = 9;
 
@@ -196,7 +202,7 @@ public final class TextReport {
                 return;
             }
             paper.line(what + " is forbidden by" + (same ? " the same, and by:" : ":"), Style.PLAIN);
-            own.forEach(this::bullet);
+            bullets(own, Integer.MAX_VALUE);
         }
 
         private void open(String what, Gate gate, List<Ref> told) {
@@ -217,15 +223,23 @@ public final class TextReport {
                 return;
             }
             paper.line(lead + ". Not ruled out" + (same ? ", besides the same:" : ":"), Style.PLAIN);
-            int shown = own.size() > MOST_OPEN + 1 ? MOST_OPEN : own.size();
-            own.subList(0, shown).forEach(this::bullet);
-            if (shown < own.size()) {
-                paper.hanging("  - ", "and " + (own.size() - shown) + " more", Style.PLAIN);
-            }
+            bullets(own, MOST_OPEN);
         }
 
-        private void bullet(Ref ref) {
-            paper.hanging("  - ", naming.title(ref.rule(), ref.subject()), Style.PLAIN);
+        /** Checks, each once with all that it is about; one more than the most is still shown. */
+        private void bullets(List<Ref> refs, int most) {
+            Map<String, List<String>> byRule = Alike.byRule(refs);
+            int shown = byRule.size() - 1 <= most ? byRule.size() : most;
+            int left = refs.size();
+            for (Map.Entry<String, List<String>> one : byRule.entrySet()) {
+                if (shown-- > 0) {
+                    paper.hanging("  - ", naming.title(one.getKey(), one.getValue()), Style.PLAIN);
+                    left -= one.getValue().size();
+                }
+            }
+            if (left > 0) {
+                paper.hanging("  - ", "and " + left + " more", Style.PLAIN);
+            }
         }
 
         // ---- findings
@@ -241,22 +255,36 @@ public final class TextReport {
                 return;
             }
             heading(Urgencies.heading(urgency), Urgencies.style(urgency));
-            for (Finding finding : standing) {
-                title(finding);
+            for (Alike alike : Alike.of(standing)) {
+                Finding finding = alike.first();
+                title(alike);
                 if (finding.state() == Standing.ARISEN) {
                     part("New", "It was not there at arrival; it came up during the visit.");
                 }
-                for (String seen : finding.seen()) {
-                    part("Seen", seen);
-                }
-                for (LimitUsed limit : finding.limits()) {
-                    part("Limit", limit(limit));
-                }
+                seen("Seen", alike);
+                limits(alike);
                 advice(finding);
-                dispute(finding);
-                decisions(finding);
+                alike.each(this::dispute).forEach(said -> part("Disputed", said));
+                alike.each(this::decisions).forEach(said -> part("Owner", said));
                 part("Rule", finding.rule() + ", " + basis(finding.basis()));
             }
+        }
+
+        private void seen(String label, Alike alike) {
+            List<String> seen = alike.seen();
+            int shown = seen.size() > MOST_SEEN + 1 ? MOST_SEEN : seen.size();
+            seen.subList(0, shown).forEach(one -> part(label, one));
+            if (shown < seen.size()) {
+                part(label, "And so on: what was read at the others stands in the report for the file.");
+            }
+        }
+
+        private void limits(Alike alike) {
+            Set<String> said = new LinkedHashSet<>();
+            for (Finding finding : alike.all()) {
+                finding.limits().forEach(limit -> said.add(limit(limit)));
+            }
+            said.forEach(limit -> part("Limit", limit));
         }
 
         /** Why and what to do; said once where one check found the same in several places. */
@@ -282,11 +310,15 @@ public final class TextReport {
             paper.line(words.toUpperCase(Locale.ROOT), style);
         }
 
-        private void title(Finding finding) {
+        private void title(Alike alike) {
             paper.gap();
             number++;
             String lead = (number < 10 ? " " : "") + number + ". ";
-            paper.hanging(lead, naming.title(finding.rule(), finding.subject()), Style.STRONG);
+            List<String> subjects = alike.subjects();
+            paper.hanging(lead, naming.title(alike.first().rule(), subjects), Style.STRONG);
+            if (Naming.isLeftOut(subjects)) {
+                part("Which", Naming.which(subjects));
+            }
         }
 
         private void part(String label, String words) {
@@ -312,44 +344,45 @@ public final class TextReport {
             }
         }
 
-        private void dispute(Finding finding) {
-            if (!finding.dispute().isEmpty()) {
-                part("Disputed", ended(finding.dispute()) + " It counts all the same.");
-            }
+        private String dispute(Finding finding) {
+            return finding.dispute().isEmpty() ? "" : ended(finding.dispute()) + " It counts all the same.";
         }
 
-        private void decisions(Finding finding) {
+        private String decisions(Finding finding) {
+            List<String> said = new ArrayList<>();
             for (Decided decided : inspection.decisions()) {
                 if (decided.isAbout(finding.rule(), assessment.unit(), finding.subject())) {
-                    part(
-                            "Owner",
-                            Words.of(decided.decision()) + " by " + decided.by() + " on " + decided.on()
-                                    + (decided.note().isEmpty() ? "." : ": " + ended(decided.note())));
+                    said.add(Words.of(decided.decision()) + " by " + decided.by() + " on " + decided.on()
+                            + (decided.note().isEmpty() ? "." : ": " + ended(decided.note())));
                 }
             }
+            return String.join(" ", said);
         }
 
         private void putRight() {
-            boolean first = true;
+            List<Finding> right = new ArrayList<>();
             for (Finding finding : assessment.findings()) {
-                if (finding.isStanding()) {
-                    continue;
+                if (!finding.isStanding()) {
+                    right.add(finding);
                 }
-                if (first) {
-                    heading("Put right on this visit", Style.STRONG);
-                    first = false;
-                }
-                title(finding);
-                part("Was", Urgencies.heading(finding.urgency()));
-                for (String seen : finding.seen()) {
-                    part("Found", seen);
-                }
-                for (Object fact : finding.retest()) {
-                    part("Retest", naming.told(fact));
-                }
-                dispute(finding);
-                part("Rule", finding.rule());
             }
+            if (!right.isEmpty()) {
+                heading("Put right on this visit", Style.STRONG);
+            }
+            for (Alike alike : Alike.of(right)) {
+                title(alike);
+                part("Was", Urgencies.heading(alike.first().urgency()));
+                seen("Found", alike);
+                alike.eachOf(this::retests).forEach(said -> part("Retest", said));
+                alike.each(this::dispute).forEach(said -> part("Disputed", said));
+                part("Rule", alike.first().rule());
+            }
+        }
+
+        private List<String> retests(Finding finding) {
+            List<String> said = new ArrayList<>();
+            finding.retest().forEach(fact -> said.add(naming.told(fact)));
+            return said;
         }
 
         private void waived() {
@@ -358,15 +391,19 @@ public final class TextReport {
             }
             heading("Waived", Style.WARNING);
             paper.line("Found all the same. Somebody answers for leaving each as it is.", Style.PLAIN);
+            Map<Waiver, List<Finding>> byWaiver = new LinkedHashMap<>();
             for (Assessment.Waived one : assessment.waived()) {
-                title(one.finding());
-                for (String seen : one.finding().seen()) {
-                    part("Seen", seen);
-                }
-                part("Would be", Urgencies.heading(one.finding().urgency()));
-                part("Waived", waiver(one.waiver()));
-                part("Rule", one.finding().rule());
+                byWaiver.computeIfAbsent(one.waiver(), k -> new ArrayList<>()).add(one.finding());
             }
+            byWaiver.forEach((waiver, findings) -> {
+                for (Alike alike : Alike.of(findings)) {
+                    title(alike);
+                    seen("Seen", alike);
+                    part("Would be", Urgencies.heading(alike.first().urgency()));
+                    part("Waived", waiver(waiver));
+                    part("Rule", alike.first().rule());
+                }
+            });
             for (Assessment.WaiverLeft one : assessment.waiversLeft()) {
                 paper.gap();
                 paper.hanging(
@@ -455,27 +492,43 @@ public final class TextReport {
                                     + " These would settle most"
                                     + (wanting.get(0).holdsGate() ? ", those that hold a permit first:" : ":"),
                     Style.PLAIN);
-            int shown = wanting.size() > MOST_WANTING + 1 ? MOST_WANTING : wanting.size();
-            for (Wanting one : wanting.subList(0, shown)) {
-                paper.gap();
-                String asked = naming.asked(one.answer());
-                paper.hanging(
-                        "  ? ",
-                        naming.question(one.answer()) + (asked.isEmpty() ? "" : " (" + asked + ")"),
-                        Style.PLAIN);
-                String reason = one.answer().reason();
-                int settles = one.settles().size();
-                paper.indented(
-                        4,
-                        (reason.isEmpty() ? "" : "Not known because: " + ended(reason) + " ")
-                                + (settles == 1 ? "1 check waits" : settles + " checks wait")
-                                + " for it" + (one.holdsGate() ? ", and a permit" : "")
-                                + ". In the file: " + naming.place(one.answer()));
+            Map<String, List<Wanting>> byQuestion = naming.byQuestion(wanting);
+            int shown = byQuestion.size() > MOST_WANTING + 1 ? MOST_WANTING : byQuestion.size();
+            int left = wanting.size();
+            for (List<Wanting> same : byQuestion.values()) {
+                if (shown-- > 0) {
+                    wanted(same);
+                    left -= same.size();
+                }
             }
-            if (shown < wanting.size()) {
+            if (left > 0) {
                 paper.gap();
-                paper.hanging("  ? ", "and " + (wanting.size() - shown) + " more.", Style.PLAIN);
+                paper.hanging("  ? ", "and " + left + " more.", Style.PLAIN);
             }
+        }
+
+        /** One question, with all that it is asked of. */
+        private void wanted(List<Wanting> same) {
+            Missing first = same.get(0).answer();
+            paper.gap();
+            String asked = naming.asked(same);
+            paper.hanging("  ? ", naming.question(first) + (asked.isEmpty() ? "" : " (" + asked + ")"), Style.PLAIN);
+            Set<String> reasons = new LinkedHashSet<>();
+            Set<Ref> settles = new LinkedHashSet<>();
+            boolean holdsGate = false;
+            for (Wanting one : same) {
+                reasons.add(one.answer().reason());
+                settles.addAll(one.settles());
+                holdsGate |= one.holdsGate();
+            }
+            reasons.remove("");
+            paper.indented(
+                    4,
+                    (reasons.isEmpty() ? "" : "Not known because: " + ended(String.join("; ", reasons)) + " ")
+                            + (settles.size() == 1 ? "1 check waits" : settles.size() + " checks wait")
+                            + " for " + (same.size() == 1 ? "it" : "them") + (holdsGate ? ", and a permit" : "")
+                            + ". In the file: " + naming.place(first)
+                            + (same.size() == 1 ? "" : ", and likewise for the others"));
         }
 
         // ---- what else was written down

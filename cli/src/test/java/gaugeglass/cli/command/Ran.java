@@ -19,7 +19,7 @@ public record Ran(int code, String out, String err) {
         return on(PLAIN, "", args);
     }
 
-    static Ran withInput(String input, String... args) {
+    public static Ran withInput(String input, String... args) {
         return on(PLAIN, input, args);
     }
 

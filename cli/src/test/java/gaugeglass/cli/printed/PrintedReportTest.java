@@ -2,6 +2,7 @@ package gaugeglass.cli.printed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gaugeglass.cli.report.Alike;
 import gaugeglass.cli.report.Naming;
 import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.Assessment.Finding;
@@ -88,9 +89,10 @@ class PrintedReportTest {
         List<Finding> findings = visit.units().get(0).assessment().findings();
 
         assertThat(findings).hasSizeGreaterThan(5);
+        Alike.of(findings)
+                .forEach(alike -> alike.seen().forEach(seen -> assertThat(words).contains(Reports.flowing(seen))));
         for (Finding finding : findings) {
             assertThat(words).contains(finding.title());
-            finding.seen().forEach(seen -> assertThat(words).contains(Reports.flowing(seen)));
             if (finding.isStanding()) {
                 assertThat(words)
                         .contains("Why it matters: " + Reports.flowing(finding.why()))
@@ -145,7 +147,7 @@ class PrintedReportTest {
         String words = words(html(Reader.OWNER));
 
         assertThat(words)
-                .contains("low-water cutoff LW-1, low-water cutoff LW-2puts right 2 findings")
+                .contains("low-water cutoffs LW-1, LW-2puts right 2 findings")
                 .contains("done deferred refused");
     }
 

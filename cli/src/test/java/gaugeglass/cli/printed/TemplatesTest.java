@@ -31,7 +31,7 @@ class TemplatesTest {
                         true,
                         List.of(finding(1, "A jumper", isForFile), finding(2, "Another", isForFile)))),
                 List.of(new View.PutRight(
-                        "A leak", "Now", List.of("It dripped."), List.of("Does it drip? no"), List.of())),
+                        "A leak", "", "Now", List.of("It dripped."), List.of("Does it drip? no"), List.of())),
                 List.of(),
                 List.of(new View.Cause("Somebody was in a hurry.", List.of())),
                 List.of(new Picture(
@@ -58,6 +58,7 @@ class TemplatesTest {
                         "remedy",
                         "Take it out",
                         List.of("cutoff <A>"),
+                        "cutoff <A>",
                         List.of(new Ref("a.b", "<A>")),
                         List.of("A jumper"),
                         List.of(
@@ -110,6 +111,7 @@ class TemplatesTest {
         return new View.Finding(
                 number,
                 title,
+                number == 2 ? "T-1, <T-2>" : "",
                 number == 2 ? "It came up during the visit." : "",
                 List.of("A wire <red>."),
                 "It matters.",

@@ -46,6 +46,7 @@ class WorkListFilesTest {
                     "",
                     "Take the jumper out.",
                     List.of(),
+                    "",
                     List.of(new Ref("cutoff.bypassed", "")),
                     List.of("The cutoff is bypassed"),
                     List.of(),
@@ -58,6 +59,7 @@ class WorkListFilesTest {
                     "replace-cutoff",
                     "Replace the low-water cutoff",
                     List.of("low-water cutoff LW-1", "low-water cutoff =LW-2"),
+                    "low-water cutoffs LW-1, =LW-2",
                     List.of(new Ref("cutoff.old", "LW-1"), new Ref("cutoff.old", "=LW-2")),
                     List.of("It is old (low-water cutoff LW-1)", "It is old (low-water cutoff =LW-2)"),
                     List.of(
