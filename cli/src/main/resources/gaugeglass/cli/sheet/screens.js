@@ -177,21 +177,51 @@ async function open(file) {
   told.clear();
   visit = read;
   at = 0;
-  const units = read[D.unit.plural];
-  const take = (index) => {
-    at = index;
-    unit().checklist = D.checklist.id;
-    keep();
+  if (visit[D.unit.plural].length === 1) {
     // What was just opened lies in a file already.
-    isSaved = true;
-    next();
-  };
-  if (units.length === 1) {
-    take(0);
-    return;
+    goTo(0, true);
+  } else {
+    whichUnit();
   }
+}
+
+const nameOf = (one) => text(one.id) + (text(one.name) === "" ? "" : ", " + text(one.name));
+const isSeveral = () => visit[D.unit.plural].length > 1;
+
+/** Goes on with one of the units; where one is in it stays as it is. */
+function goTo(index, isInFile = false) {
+  at = index;
+  // All of these are about the unit that was left.
+  trail.length = 0;
+  skipped.clear();
+  told.clear();
+  offeredAfter = -1;
+  unit().checklist = D.checklist.id;
+  keep();
+  isSaved = isInFile;
+  next();
+}
+
+/** Which of the units to go on with, or another one; what is said of the site is said for all of them. */
+function whichUnit() {
+  bar.hidden = true;
+  usualOrders();
+  const units = visit[D.unit.plural];
+  const another = field("Another " + D.unit.label + ", as the tag on it says", "", "What was answered about the site holds for it too.");
   show("Which " + D.unit.label + "?", "question", titleOf(visit),
-    ...units.map((one, i) => button(text(one.id) + (text(one.name) === "" ? "" : ", " + text(one.name)), () => take(i), "choice")));
+    ...units.map((one, i) => button(nameOf(one), () => goTo(i), "choice", i === at)),
+    form("Add it", () => {
+      const id = another.input.value.trim();
+      const isDoubled = units.some((one) => text(one.id).toLowerCase() === id.toLowerCase());
+      const wrong = wrongName(id) || (isDoubled ? "Another one is called so." : "");
+      another.say(wrong, wrong !== "");
+      if (wrong === "") {
+        units.push({id, checklist: D.checklist.id});
+        goTo(units.length - 1);
+      } else {
+        another.input.focus();
+      }
+    }, another.whole));
 }
 
 // ---- the way
@@ -251,7 +281,7 @@ const about = (step) => (step.keys.tag === "" ? "" : D.kinds[D.kinds[step.questi
   + " " + step.keys.tag);
 
 function placeWords(step) {
-  return [D.stages[step.section.stage].title, step.panel.title || step.section.title, about(step)]
+  return [isSeveral() ? nameOf(unit()) : "", D.stages[step.section.stage].title, step.panel.title || step.section.title, about(step)]
     .filter((words) => words !== "").join(" | ");
 }
 
@@ -628,7 +658,8 @@ function closed(stands) {
 
 function overview() {
   bar.hidden = true;
-  setOrders(button("Go on", next), button("Save", saving), button("Other visit", () => start()));
+  const plural = D.unit.plural[0].toUpperCase() + D.unit.plural.slice(1).replaceAll("-", " ");
+  setOrders(button("Go on", next), button(plural, whichUnit), button("Save", saving), button("Other visit", () => start()));
   const all = steps();
   const isOpen = gate(all).isOpen;
   const parts = [];
@@ -650,7 +681,7 @@ function overview() {
     one.classList.toggle("done", step.status === "answered");
     parts.push(one);
   }
-  show("All questions", "overview", titleOf(visit), ...parts);
+  show("All questions", "overview", titleOf(visit) + (isSeveral() ? " | " + nameOf(unit()) : ""), ...parts);
 }
 
 // ---- saving
@@ -688,6 +719,7 @@ function finished() {
   bar.hidden = true;
   setOrders(button("Overview", overview));
   show("Every question has been put", "save", titleOf(visit),
+    button("Go on with another " + D.unit.label, whichUnit),
     paragraph("No single answer forbids firing. That is not the judgement: gaugeglass assess looks at all answers together, and it alone tells"
       + " whether anything stands against firing or release."),
     ...savers());

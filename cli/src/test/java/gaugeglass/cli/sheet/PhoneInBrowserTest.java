@@ -261,6 +261,47 @@ class PhoneInBrowserTest {
         return assessment;
     }
 
+    @Test
+    void two_boilers_are_walked_in_one_visit_and_share_what_is_said_of_the_site() throws Exception {
+        Observations observations = church().units().get(0).observations();
+        browser.go(page);
+        begin("chapel-lane", "P. Example");
+        List<Step> ofSite = asked(observations).stream()
+                .takeWhile(step -> step.question().kind().equals("site"))
+                .toList();
+        for (Step step : ofSite) {
+            answer(step, observations);
+        }
+        String firstOfBoiler = heading();
+        browser.button("Overview");
+        browser.button("Boilers");
+        sound("boilers");
+        browser.type("document.querySelector('#screen form input')", "b1");
+        browser.button("Add it");
+        assertThat(shown()).contains("Another one is called so.");
+        browser.type("document.querySelector('#screen form input')", "B2");
+        browser.button("Add it");
+        // What was said of the site is not asked again; which boiler it is stands above each question.
+        assertThat(heading()).isEqualTo(firstOfBoiler);
+        assertThat(browser.text("document.getElementById('where').textContent")).startsWith("B2 | ");
+        from("system-kind", asked(observations).get(ofSite.size()).question().id(), observations);
+        browser.reload();
+        browser.button("Go on with it");
+        assertThat(browser.text("document.getElementById('where').textContent")).startsWith("B2 | ");
+        browser.button("Overview");
+        browser.button("Boilers");
+        browser.tap("[...document.querySelectorAll('#screen .choice')].find((one) => one.textContent === 'B1')");
+        assertThat(heading()).isEqualTo(firstOfBoiler);
+
+        browser.button("Save");
+        Inspection saved = saved();
+        assertThat(saved.units()).extracting(Inspection.Visited::id).containsExactly("B1", "B2");
+        assertThat(saved.units().get(0).observations().answers())
+                .hasSameSizeAs(saved.site())
+                .hasSize(ofSite.size());
+        assertThat(saved.units().get(1).observations().answers().size()).isGreaterThan(ofSite.size() + 5);
+    }
+
     /** Walks to the first question of these. */
     private void until(String id, Observations observations) {
         for (Step step : asked(observations)) {
