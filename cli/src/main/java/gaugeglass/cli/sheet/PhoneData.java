@@ -8,6 +8,7 @@ import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.Caution;
 import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.InspectionWriter;
 import gaugeglass.engine.quantity.Dimension;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.QuantityFormatException;
@@ -45,6 +46,8 @@ final class PhoneData {
     Map<String, Object> all(String defers) {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("format", Inspection.FORMAT);
+        all.put("firstLine", InspectionWriter.FIRST_LINE);
+        all.put("lastLine", InspectionWriter.LAST_LINE);
         all.put("rulebook", rulebook.book().name() + " " + rulebook.book().version());
         all.put("checklist", fields("id", checklist.id(), "title", checklist.title()));
         all.put("defers", defers);

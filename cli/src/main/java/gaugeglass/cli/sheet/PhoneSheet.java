@@ -10,12 +10,13 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.Locale;
 
 /**
  * A checklist as one HTML file that asks its questions by itself, on a phone without a network.
  *
- * <p>Its script is written by hand and the same for every checklist; what differs is data beside it. Its policy lets it run
- * that one script and style, and reach nothing else. The same checklist and rulebook give the same bytes.
+ * <p>Its script is written by hand, but for the reader of YAML, and the same for every checklist; what differs is data beside
+ * it. Its policy lets it run that one script and style, and reach nothing else. The same checklist and rulebook give the same bytes.
  */
 public final class PhoneSheet {
     private PhoneSheet() {}
@@ -28,8 +29,8 @@ public final class PhoneSheet {
      */
     public static String html(Rulebook rulebook, SingleAnswerStops stops, Checklist checklist, String defers) {
         String style = resource("phone.css");
-        String script = "\"use strict\";\n(() => {\n" + resource("quantities.js") + resource("visit.js")
-                + resource("screens.js") + "})();\n";
+        String script = readerOfYaml() + "(() => {\n\"use strict\";\n" + resource("quantities.js")
+                + resource("visit.js") + resource("screens.js") + "})();\n";
         String data = NodeWriter.line(new PhoneData(rulebook, stops, checklist).all(defers));
         String policy = "default-src 'none'; script-src " + digest(script) + "; style-src " + digest(style)
                 + "; base-uri 'none'; form-action 'none'";
@@ -39,6 +40,20 @@ public final class PhoneSheet {
                 .replace("{style}", style)
                 .replace("{data}", harmless(data))
                 .replace("{script}", script);
+    }
+
+    /** A library with its licence; what no page may hold as it is stands in it as an escape. */
+    private static String readerOfYaml() {
+        StringBuilder script =
+                new StringBuilder("/* " + resource("js-yaml/LICENSE").strip() + " */\n");
+        resource("js-yaml/js-yaml.min.js").strip().chars().forEach(one -> {
+            if (Character.isISOControl(one) && one != '\n') {
+                script.append(String.format(Locale.ROOT, "\\u%04x", one));
+            } else {
+                script.append((char) one);
+            }
+        });
+        return script.append('\n').toString();
     }
 
     /** JSON in which no mark can be read that would end the data early. */

@@ -116,7 +116,7 @@ function start(message = "") {
   const unitName = field(D.unit.label[0].toUpperCase() + D.unit.label.slice(1) + ", as the tag on it says", "");
   const by = field("Who makes the visit", "");
   const day = field("Day of the visit", today(), "Year, month, day");
-  const opening = make("input", {type: "file", id: "opening", accept: ".json,application/json"});
+  const opening = make("input", {type: "file", id: "opening", accept: ".json,.yaml,.yml"});
   opening.addEventListener("change", () => opening.files.length > 0 && open(opening.files[0]));
   const goOn = before === null ? null : make("section", {},
     make("h2", {}, "A visit is kept on this phone"),
@@ -155,20 +155,23 @@ function start(message = "") {
     goOn,
     make("section", {}, make("h2", {}, "A new visit"), beginning),
     make("section", {}, make("h2", {}, "Go on with a saved file"),
-      make("label", {for: "opening"}, "A file that this page saved (.json)"), opening));
+      make("label", {for: "opening"}, "An inspection file: one that this page saved (.json), or of gaugeglass walk or blank (.yaml)"), opening));
 }
 
 const titleOf = (one) => (text(one[D.site].name) || text(one[D.site].id)) + ", " + text(one.visit.date);
 
 async function open(file) {
   let read;
+  const whole = (await file.text()).replace(/^\ufeff/, "");
   try {
-    read = JSON.parse((await file.text()).replace(/^\ufeff/, ""));
-  } catch {
-    start("\u201c" + file.name + "\u201d cannot be read: this page opens the JSON files that it saved.");
+    // In YAML every value stays the text that was written, as in the reader of inspection files.
+    read = whole.trimStart().startsWith("{") ? JSON.parse(whole) : jsyaml.load(whole, {schema: jsyaml.FAILSAFE_SCHEMA});
+  } catch (refused) {
+    start("\u201c" + file.name + "\u201d cannot be read: " + (refused.reason ?? "it is no whole file") + ". gaugeglass check says more.");
     return;
   }
-  const wrong = wrongWith(read);
+  const wrong = whole.startsWith(D.firstLine) && !whole.trimEnd().endsWith(D.lastLine)
+    ? "Its end is missing. gaugeglass walk tells what can be done." : wrongWith(read);
   if (wrong !== "") {
     start("\u201c" + file.name + "\u201d cannot be used. " + wrong);
     return;

@@ -15,6 +15,7 @@ import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.InspectionReader;
+import gaugeglass.engine.observation.InspectionWriter;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.quantity.Dimension;
@@ -30,8 +31,10 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -259,6 +262,48 @@ class PhoneInBrowserTest {
         Assessment assessment = RULEBOOK.assess(saved.units().get(0).observations(), saved.date());
         same(assessment, RULEBOOK.assess(observations, example.date()));
         return assessment;
+    }
+
+    @Test
+    void a_file_in_yaml_is_opened_gone_on_with_and_judged_the_same() throws Exception {
+        Inspection church = church();
+        Path yaml = Path.of("../docs/examples/well-kept-church.yaml").toRealPath();
+        browser.go(page);
+        browser.await("document.getElementById('opening') !== null");
+        browser.choose("#opening", yaml);
+        browser.await("document.querySelector('#screen h1').textContent === 'Every question has been put'");
+        browser.button("Overview");
+        browser.tap("[...document.querySelectorAll('#screen .listed')].find((one) =>"
+                + " one.textContent.startsWith('Do you smell gas'))");
+        browser.tap(answered("none"));
+        browser.button("Overview");
+        browser.button("Save");
+        Inspection saved = saved();
+        assertThat(saved.siteName()).isEqualTo(church.siteName());
+        same(
+                RULEBOOK.assess(saved.units().get(0).observations(), saved.date()),
+                RULEBOOK.assess(church.units().get(0).observations(), church.date()));
+    }
+
+    @Test
+    void what_is_no_inspection_or_has_lost_its_end_is_not_opened_and_told_in_words() throws Exception {
+        Map<String, String> told = new LinkedHashMap<>();
+        told.put("format: 1\nsite: {id: a\n", "cannot be read");
+        told.put("format: 1\nformat: 1\n", "duplicated");
+        told.put("{\"format\": 1", "it is no whole file");
+        told.put("- 1\n", "It is no inspection.");
+        told.put("format: 2\n", "It is not of format 1");
+        told.put(InspectionWriter.FIRST_LINE + "\nformat: 1\nsite: {id: a}\n", "Its end is missing.");
+        for (Map.Entry<String, String> one : told.entrySet()) {
+            Path file = Files.writeString(folder.resolve("file-" + one.getKey().hashCode() + ".yaml"), one.getKey());
+            browser.go(page);
+            browser.await("document.getElementById('opening') !== null");
+            browser.choose("#opening", file);
+            browser.await("document.querySelector('#screen [role=alert]').textContent !== ''");
+            assertThat(browser.text("document.querySelector('#screen [role=alert]').textContent"))
+                    .as(one.getKey())
+                    .contains(one.getValue());
+        }
     }
 
     @Test
