@@ -600,7 +600,7 @@ final class ReportPages {
                 });
             });
             List<Group> all = new ArrayList<>();
-            groups.forEach((heading, rows) -> all.add(new Group(heading, rows)));
+            groups.forEach((heading, rows) -> all.add(new Group(heading, false, rows)));
             for (Kind kind : vocabulary.kinds()) {
                 if (kind.isCounted() && isMany(kind)) {
                     all.add(many(kind, byItem));
@@ -641,14 +641,15 @@ final class ReportPages {
                                             .toList()));
                 });
             });
-            List<Observed> rows = new ArrayList<>(List.of(new Observed("What was asked of each", "", "", asked)));
+            List<Observed> rows =
+                    new ArrayList<>(List.of(new Observed("Asked of each", String.join(" ", asked), "", List.of())));
             byTag.forEach((tag, answers) -> rows.add(new Observed(
                     tag,
                     joined(answers.stream().map(Observed::found).toList()),
                     joined(answers.stream().map(Observed::left).toList()),
                     answers.stream().flatMap(row -> row.notes().stream()).toList())));
             String label = counted.label();
-            return new Group(Character.toUpperCase(label.charAt(0)) + label.substring(1) + ", by tag", rows);
+            return new Group(Character.toUpperCase(label.charAt(0)) + label.substring(1) + ", by tag", true, rows);
         }
 
         private static String joined(List<String> texts) {

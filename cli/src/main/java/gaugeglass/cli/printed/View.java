@@ -149,8 +149,12 @@ record View(
     /** A missing answer. */
     record Question(String asked, String reason, boolean holdsGate, String place) {}
 
-    /** Observations under one heading. */
-    record Group(String heading, List<Observed> rows) {}
+    /**
+     * Observations under one heading.
+     *
+     * @param isByTag whether each row is all that was seen of one thing; one observation otherwise
+     */
+    record Group(String heading, boolean isByTag, List<Observed> rows) {}
 
     record Observed(String question, String found, String left, List<String> notes) {}
 

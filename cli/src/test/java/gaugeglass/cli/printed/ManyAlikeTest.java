@@ -107,7 +107,7 @@ class ManyAlikeTest {
 
         PdfTest.sound(pdf, PdfTest.size(PaperSize.A4));
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            assertThat(document.getNumberOfPages()).isBetween(15, 100);
+            assertThat(document.getNumberOfPages()).isBetween(15, 70);
         }
         for (int trap = 1; trap <= 400; trap++) {
             assertThat(text).containsPattern("T-" + trap + " kind: thermostatic; mounting: as it should;");

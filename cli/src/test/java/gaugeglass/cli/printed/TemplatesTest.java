@@ -77,6 +77,7 @@ class TemplatesTest {
                 isForFile
                         ? List.of(new View.Group(
                                 "Cutoff A",
+                                false,
                                 List.of(new View.Observed(
                                         "How is it wired?", "jumpered", "in circuit", List.of("a <note>")))))
                         : List.of(),
