@@ -3,11 +3,15 @@ package gaugeglass.engine;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.LaidOn;
+import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.book.StoredBook;
 import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.drools.Judges;
+import gaugeglass.engine.facts.Facts;
+import gaugeglass.engine.facts.Slot;
 import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.observation.State;
 import gaugeglass.engine.pack.Tailoring;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Reckoning;
@@ -135,6 +139,39 @@ public final class Rulebook {
             }
         }
         return from;
+    }
+
+    /** The limits that a reckoned item is worked out with; none for one that is observed. */
+    public List<Limit> workedOutWith(ItemType item) {
+        List<Limit> with = new ArrayList<>();
+        for (Reckoning reckoning : reckonings) {
+            if (vocabulary().item(reckoning.gives()).filter(item::equals).isPresent()) {
+                for (String limit : reckoning.limits()) {
+                    with.add(book().limits().get(limit));
+                }
+            }
+        }
+        return with;
+    }
+
+    /**
+     * What can be worked out of a visit to one unit, as it was left.
+     *
+     * @param observations what was seen
+     * @param date the day for which ages and intervals are reckoned
+     * @return in the order of the reckonings, then the roster's; what lacks an answer is left out
+     */
+    public List<Record> reckoned(Observations observations, LocalDate date) {
+        Observations seen = observed(observations);
+        Facts facts =
+                Facts.of(seen, seen.hasAsLeft() ? State.AS_LEFT : State.AS_FOUND, date, book().allLimits(), reckonings);
+        List<Record> all = new ArrayList<>();
+        for (Reckoning reckoning : reckonings) {
+            for (Slot slot : facts.table(reckoning.gives()).all()) {
+                slot.fact().ifPresent(fact -> all.add((Record) fact));
+            }
+        }
+        return all;
     }
 
     /** The words, limits and index. */

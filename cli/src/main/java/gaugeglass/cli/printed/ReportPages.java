@@ -713,68 +713,64 @@ final class ReportPages {
             return new Observed(item.ask() + member, found, left, notes);
         }
 
+        /** Everything that can be worked out of the answers; what came out alike for several is one row. */
         private List<Reckoned> reckoned() {
-            Set<Object> facts = new LinkedHashSet<>();
-            assessment.findings().forEach(finding -> facts.addAll(finding.evidence()));
-            Map<ItemType, List<Record>> byItem = new LinkedHashMap<>();
-            for (Object fact : facts) {
-                if (isItem(fact)) {
-                    ItemType item = vocabulary.item(fact.getClass()).orElseThrow();
-                    if (item.isReckoned()) {
-                        byItem.computeIfAbsent(item, k -> new ArrayList<>()).add((Record) fact);
-                    }
-                }
+            Map<ItemType, Map<String, List<Record>>> byItem = new LinkedHashMap<>();
+            for (Record fact : rulebook.reckoned(observations, assessment.date())) {
+                ItemType item = vocabulary.item(fact.getClass()).orElseThrow();
+                byItem.computeIfAbsent(item, k -> new LinkedHashMap<>())
+                        .computeIfAbsent(naming.values(item, fact), k -> new ArrayList<>())
+                        .add(fact);
             }
             List<Reckoned> all = new ArrayList<>();
-            byItem.forEach((item, of) -> {
-                for (Record one : of) {
-                    Reckoned row = reckoned(item, one);
-                    boolean isFull = of.size() <= MOST_TABLES || one == of.get(0);
-                    all.add(
-                            isFull
-                                    ? row
-                                    : new Reckoned(
-                                            row.what(),
-                                            row.value(),
-                                            "As the first of them, from its own answers.",
-                                            List.of()));
-                }
+            byItem.forEach((item, byValue) -> {
+                boolean isShort = byValue.size() <= MOST_TABLES;
+                byValue.forEach((value, facts) -> all.add(reckoned(item, value, facts, isShort)));
             });
             return all;
         }
 
-        private Reckoned reckoned(ItemType item, Record fact) {
-            List<Object> keys = item.keysOf(fact);
+        private Reckoned reckoned(ItemType item, String value, List<Record> facts, boolean isShort) {
+            List<String> subjects = new ArrayList<>();
+            facts.forEach(fact -> subjects.add(gaugeglass.engine.observation.Subjects.of(item.keysOf(fact))));
+            String about = naming.subjects(item.kind(), subjects)
+                    + (Naming.isLeftOut(subjects) ? ": " + Naming.which(subjects) : "");
+            List<String> from = new ArrayList<>();
+            if (facts.size() > 1) {
+                from.add("the answers of each of them");
+            } else if (isShort) {
+                from.addAll(from(item, item.keysOf(facts.get(0))));
+            } else {
+                from.add("its own answers");
+            }
+            for (Limit limit : rulebook.workedOutWith(item)) {
+                from.add("limit " + limit.id() + ", " + limit.written());
+            }
+            return new Reckoned(item.ask() + (about.isEmpty() ? "" : " (" + about + ")"), value, item.look(), from);
+        }
+
+        private List<String> from(ItemType item, List<Object> keys) {
             List<String> from = new ArrayList<>();
             for (ItemType need : rulebook.workedOutFrom(item)) {
                 Kind kind = vocabulary.kind(need.kind()).orElseThrow();
-                if (keys.isEmpty() && isMany(kind)) {
-                    from.add(
-                            need.ask() + " (of each " + vocabulary.counted(kind).label() + ", listed above)");
-                    continue;
-                }
-                for (Answer answer : observations.answers()) {
-                    boolean same = answer.keys().isEmpty()
-                            || keys.isEmpty()
-                            || answer.keys().equals(keys);
-                    if (answer.item().equals(need) && same) {
-                        answer.fact()
-                                .ifPresent(seen -> from.add(naming.told(seen)
-                                        + (answer.keys().isEmpty() || !keys.isEmpty()
-                                                ? ""
-                                                : " (" + answer.subject() + ")")));
-                    }
-                }
                 if (need.isReckoned()) {
                     from.add(need.ask() + " (worked out as well)");
+                } else if (keys.isEmpty() && isMany(kind)) {
+                    from.add(
+                            need.ask() + " (of each " + vocabulary.counted(kind).label() + ", listed above)");
+                } else {
+                    for (Answer answer : observations.answers()) {
+                        boolean isOfIt = answer.keys().isEmpty()
+                                || keys.isEmpty()
+                                || answer.keys().equals(keys);
+                        if (answer.item().equals(need) && isOfIt) {
+                            String of = answer.keys().isEmpty() || !keys.isEmpty() ? "" : " (" + answer.subject() + ")";
+                            answer.fact().ifPresent(seen -> from.add(naming.told(seen) + of));
+                        }
+                    }
                 }
             }
-            String about = naming.subject(item.kind(), gaugeglass.engine.observation.Subjects.of(keys));
-            return new Reckoned(
-                    item.ask() + (about.isEmpty() ? "" : " (" + about + ")"),
-                    naming.values(item, fact),
-                    item.look(),
-                    from);
+            return from;
         }
 
         /** What became of each check; what is alike for several is one row with all their tags. */

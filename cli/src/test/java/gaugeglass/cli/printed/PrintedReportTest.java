@@ -6,8 +6,10 @@ import gaugeglass.cli.report.Alike;
 import gaugeglass.cli.report.Naming;
 import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.Assessment.Finding;
+import gaugeglass.engine.vocabulary.ItemType;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.Test;
@@ -198,6 +200,25 @@ class PrintedReportTest {
                 .contains(
                         Reports.RULEBOOK.book().hash(), Reports.RULEBOOK.book().version())
                 .contains("deferred by the owner on 2025-09-10");
+    }
+
+    @Test
+    void the_file_keeps_every_reckoning_with_its_formula_and_the_limits_in_it() {
+        String text = Reports.text(Path.of("../docs/examples/sound-mill.yaml"));
+        Judged.Unit unit = Reports.judged(text).units().get(0);
+        Naming naming = new Naming(Reports.RULEBOOK.vocabulary(), Reports.RULEBOOK.book());
+        String words = words(Reports.report(text, Reader.FILE, PaperSize.A4).html());
+        List<Record> facts = Reports.RULEBOOK.reckoned(
+                unit.visited().observations(), unit.assessment().date());
+
+        assertThat(facts).hasSizeGreaterThan(40);
+        for (Record fact : facts) {
+            ItemType item = Reports.RULEBOOK.vocabulary().item(fact.getClass()).orElseThrow();
+            assertThat(words).contains(item.ask(), naming.values(item, fact), Reports.flowing(item.look()));
+            Reports.RULEBOOK.workedOutWith(item).forEach(limit -> assertThat(words)
+                    .contains("limit " + limit.id() + ", " + limit.written()));
+        }
+        assertThat(words).contains("share = water / steam x 100; water = used x weight; steam = output / hfg x hours");
     }
 
     @Test

@@ -29,7 +29,7 @@ public @interface Item {
     /** The question, in the words of the trade. */
     String ask();
 
-    /** How to look, in a sentence or two; may be empty. */
+    /** How to look, in a sentence or two; of what is reckoned, how it is worked out. May be empty. */
     String look() default "";
 
     /** Whether it tells what is fitted (kind, role, piping) rather than how it is doing. */

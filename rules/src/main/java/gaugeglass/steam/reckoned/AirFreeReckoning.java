@@ -24,6 +24,8 @@ public final class AirFreeReckoning implements Reckoning {
      */
     @Item(
             id = "combustion.air-free",
+            look =
+                    "free = CO x air / (air - O2), with air the oxygen of dry air, 20.9 %; none where the sample is thinned past the limit.",
             of = "boiler",
             stage = Stage.HOT,
             ask = "The flue gas's carbon monoxide, counted free of air.")

@@ -29,6 +29,7 @@ public final class ControlSettings {
     /** The pressure at which a control stops the burner. */
     @Item(
             id = "control.cut-out",
+            look = "By what is printed beside the marks: cut-in + differential, or the cut-out as marked.",
             of = "control",
             stage = Stage.COLD,
             ask = "At which pressure does this control stop the burner?")
@@ -41,6 +42,7 @@ public final class ControlSettings {
     /** The pressure at which a control lets the burner start again. */
     @Item(
             id = "control.cut-in",
+            look = "By what is printed beside the marks: cut-out - differential, or the cut-in as marked.",
             of = "control",
             stage = Stage.COLD,
             ask = "At which pressure does this control let the burner start again?")
@@ -53,6 +55,7 @@ public final class ControlSettings {
     /** How far a control's cut-out lies above its cut-in. */
     @Item(
             id = "control.differential",
+            look = "By what is printed beside the marks: the differential as marked, or cut-out - cut-in.",
             of = "control",
             stage = Stage.COLD,
             ask = "How far does this control's cut-out lie above its cut-in?")
@@ -65,6 +68,7 @@ public final class ControlSettings {
     /** The pressure at which everyday running ends: the lowest cut-out of the operating controls. */
     @Item(
             id = "controls.operating-cut-out",
+            look = "The lowest cut-out of the operating controls.",
             of = "boiler",
             stage = Stage.COLD,
             ask = "At which pressure do the operating controls stop the burner?")
@@ -75,6 +79,7 @@ public final class ControlSettings {
     /** The pressure at which the first high limit stops the burner. */
     @Item(
             id = "controls.limit-cut-out",
+            look = "The lowest cut-out of the high limits.",
             of = "boiler",
             stage = Stage.COLD,
             ask = "At which pressure does the first high limit stop the burner?")

@@ -39,6 +39,8 @@ public final class CutoffProofs {
     /** Whether falling water put the flame out in one test, and nothing else can have done it. */
     @Item(
             id = "cutoff-test.flame-proof",
+            look =
+                    "Given by a bowl drain or slow drain at which the flame went out, with the call for heat held and the pressure below the cut-out.",
             of = "cutoff-test",
             stage = Stage.FIRING,
             ask = "Whether this test proves that falling water puts the flame out.")
@@ -47,6 +49,7 @@ public final class CutoffProofs {
     /** Whether falling water moved the float in one test. */
     @Item(
             id = "cutoff-test.float-proof",
+            look = "Given by any test but the hand press in which the float moved.",
             of = "cutoff-test",
             stage = Stage.FIRING,
             ask = "Whether this test proves that falling water moves the float.")
@@ -55,6 +58,7 @@ public final class CutoffProofs {
     /** Whether any of today's tests proves that falling water puts the flame out. */
     @Item(
             id = "cutoff.flame-proof",
+            look = "Given if one of today's tests of this cutoff gives it.",
             of = "cutoff",
             stage = Stage.FIRING,
             ask = "Whether today's tests prove that falling water puts the flame out.")
@@ -63,6 +67,7 @@ public final class CutoffProofs {
     /** Whether any of today's tests proves that falling water moves the float. */
     @Item(
             id = "cutoff.float-proof",
+            look = "Given if one of today's tests of this cutoff gives it.",
             of = "cutoff",
             stage = Stage.FIRING,
             ask = "Whether today's tests prove that falling water moves the float.")
@@ -71,6 +76,7 @@ public final class CutoffProofs {
     /** Whether the cutoff's contacts were tried by hand today. */
     @Item(
             id = "cutoff.contact-proof",
+            look = "Given if the hand press was made.",
             of = "cutoff",
             stage = Stage.FIRING,
             ask = "Whether the cutoff's contacts were tried by hand today.")

@@ -26,6 +26,7 @@ public final class CutoffsFitted {
     /** Whether a cutoff with manual reset is fitted. */
     @Item(
             id = "cutoffs.manual-reset",
+            look = "One of all cutoffs suffices; none is told only when all are described.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             structural = true,
@@ -35,6 +36,7 @@ public final class CutoffsFitted {
     /** Whether a float-operated cutoff is fitted. */
     @Item(
             id = "cutoffs.float",
+            look = "One of all cutoffs suffices; none is told only when all are described.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             structural = true,

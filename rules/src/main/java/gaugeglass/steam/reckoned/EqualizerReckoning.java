@@ -21,6 +21,7 @@ public final class EqualizerReckoning implements Reckoning {
      */
     @Item(
             id = "piping.equalizer-needed",
+            look = "steam = output x 34.5 / 33,475; then the least size that the table of equalizers gives for it.",
             of = "boiler",
             stage = Stage.COLD,
             ask = "The least nominal size of the equalizer, for the steam that the boiler makes.")

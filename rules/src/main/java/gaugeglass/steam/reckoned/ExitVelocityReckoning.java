@@ -32,6 +32,8 @@ public final class ExitVelocityReckoning implements Reckoning {
      */
     @Item(
             id = "piping.exit-velocity",
+            look =
+                    "steam = output x 34.5 / 33,475, shared among the risers; speed = steam x vg / (hour x bore) (IAPWS-IF97).",
             of = "boiler",
             stage = Stage.COLD,
             ask = "How fast does steam leave the boiler through its risers at full fire?")

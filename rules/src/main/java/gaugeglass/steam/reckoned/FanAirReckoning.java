@@ -27,6 +27,7 @@ public final class FanAirReckoning implements Reckoning {
      */
     @Item(
             id = "site.fan-air",
+            look = "needed = total input / 1,000,000 Btu/h x the limit's flow; beside it the flow as measured.",
             of = "site",
             stage = Stage.COLD,
             ask = "The air that the fan delivers, beside what the total input needs.")

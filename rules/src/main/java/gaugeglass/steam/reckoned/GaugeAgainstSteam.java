@@ -49,6 +49,8 @@ public final class GaugeAgainstSteam {
      */
     @Item(
             id = "gauge.steam-hotter",
+            look =
+                    "difference = steam temperature, as cool as the probe's place allows, - Tsat(reading + air pressure) (IAPWS-IF97).",
             of = "gauge",
             stage = Stage.HOT,
             ask = "By how much is the steam hotter than this gauge says?")
@@ -74,6 +76,8 @@ public final class GaugeAgainstSteam {
      */
     @Item(
             id = "gauge.steam-cooler",
+            look =
+                    "difference = Tsat(reading + air pressure) - steam temperature, as hot as the probe's place allows (IAPWS-IF97).",
             of = "gauge",
             stage = Stage.HOT,
             ask = "By how much is the steam cooler than this gauge says?")
@@ -92,6 +96,8 @@ public final class GaugeAgainstSteam {
     /** Whether the figure on the dial would fit the steam's temperature in the printed unit or only in another. */
     @Item(
             id = "gauge.unit-fit",
+            look =
+                    "A unit fits if Tsat(figure read in that unit + air pressure) is no further from the steam's temperature than the limit (IAPWS-IF97).",
             of = "gauge",
             stage = Stage.HOT,
             ask = "Does the printed unit fit the steam's temperature, or only another?")

@@ -34,6 +34,7 @@ public final class GaugeDials {
     /** The pressure at the top of the dial: its figure in its printed unit, and never otherwise. */
     @Item(
             id = "gauge.scale-top",
+            look = "The figure at the top of the dial in the unit that is printed on it.",
             of = "gauge",
             stage = Stage.ARRIVAL,
             ask = "Which pressure stands at the top of the dial?")
@@ -46,6 +47,8 @@ public final class GaugeDials {
     /** How much of the working pressure the gauge's own error swallows. */
     @Item(
             id = "gauge.doubt",
+            look =
+                    "doubt = the grade's error, a share of the span, over the working pressure x 100; a dial without a mark counts as grade B (ASME B40.100).",
             of = "gauge",
             stage = Stage.COLD,
             ask = "What share of the working pressure may the gauge be wrong by?")
@@ -58,6 +61,7 @@ public final class GaugeDials {
     /** How far up a low-range dial the working pressure stands. */
     @Item(
             id = "gauge.working-share",
+            look = "share = operating cut-out / top of the dial x 100.",
             of = "gauge",
             stage = Stage.COLD,
             ask = "How far up this dial does the working pressure stand?")
@@ -70,6 +74,7 @@ public final class GaugeDials {
     /** How far the reading at cut-out was off the setting. */
     @Item(
             id = "gauge.cut-out-gap",
+            look = "gap = reading - setting, whichever is more.",
             of = "gauge",
             stage = Stage.FIRING,
             ask = "How far was the reading at cut-out off the setting?")

@@ -21,6 +21,7 @@ public final class GrossOutputReckoning implements Reckoning {
     /** The boiler's gross output. */
     @Item(
             id = "plate.gross-output",
+            look = "The output on the plate; where none is marked, input on the plate x the limit's share.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "The boiler's gross output, from its plate or reckoned from its input.")

@@ -49,6 +49,8 @@ public final class InputReckoning implements Reckoning {
      */
     @Item(
             id = "input.taken",
+            look =
+                    "Gas: input = hour x dial x turns / time x heat. Oil: input = rated x sqrt(p / mark) x heat. The least allows for a second of the hand or the gauge's error.",
             of = "boiler",
             stage = Stage.HOT,
             ask = "The input at full fire as measured, and the least that it may be.")

@@ -21,6 +21,7 @@ public final class InputShareReckoning implements Reckoning {
      */
     @Item(
             id = "input.of-plate",
+            look = "share = measured input / input on the plate x 100; the same of the least.",
             of = "boiler",
             stage = Stage.HOT,
             ask = "The measured input as a share of the plate's.")

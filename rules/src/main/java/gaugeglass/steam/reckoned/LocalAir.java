@@ -30,6 +30,8 @@ public final class LocalAir implements Reckoning {
      */
     @Item(
             id = "site.air-pressure",
+            look =
+                    "The barometer at the place; without one the standard atmosphere at the elevation (US Standard Atmosphere 1976), less and more the limit's swing of the weather.",
             of = "site",
             stage = Stage.ARRIVAL,
             ask = "Between which two pressures does the local air stand?")

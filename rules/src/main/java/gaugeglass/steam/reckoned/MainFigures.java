@@ -31,6 +31,7 @@ public final class MainFigures {
     /** The radiation that a main carries by the table of dripped mains; of mains whose water runs with the steam. */
     @Item(
             id = "main.capacity",
+            look = "The table of dripped mains, for the pipe's size and the run.",
             of = "main",
             stage = Stage.COLD,
             ask = "How much radiation does this main carry by the table of dripped mains?")
@@ -43,6 +44,7 @@ public final class MainFigures {
     /** The heat that the bare part of a main gives off while there is steam in it. */
     @Item(
             id = "main.bare-loss",
+            look = "all = each x length; each = pi x d / foot x (conv + rad), for still air and dull steel.",
             of = "main",
             stage = Stage.COLD,
             ask = "How much heat does the bare part of this main give off while steam is in it?")

@@ -31,28 +31,45 @@ public final class PressureRoster {
     }
 
     /** Whether the boiler has its own gauge. */
-    @Item(id = "gauges.boilers-own", of = "boiler", stage = Stage.ARRIVAL, ask = "Has the boiler a gauge of its own?")
+    @Item(
+            id = "gauges.boilers-own",
+            look = "One of all gauges suffices; none is told only when all are described.",
+            of = "boiler",
+            stage = Stage.ARRIVAL,
+            ask = "Has the boiler a gauge of its own?")
     public record BoilersOwnGauge(RoleFilled role) {}
 
     /** Whether the boiler has a low-range gauge. */
-    @Item(id = "gauges.low-range", of = "boiler", stage = Stage.ARRIVAL, ask = "Has the boiler a low-range gauge?")
+    @Item(
+            id = "gauges.low-range",
+            look = "One of all gauges suffices; none is told only when all are described.",
+            of = "boiler",
+            stage = Stage.ARRIVAL,
+            ask = "Has the boiler a low-range gauge?")
     public record LowRangeGauge(RoleFilled role) {}
 
     /** Whether the boiler has an operating control. */
     @Item(
             id = "controls.operating",
+            look = "One of all controls suffices; none is told only when all are described.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "Has the boiler an operating pressure control?")
     public record OperatingControl(RoleFilled role) {}
 
     /** Whether the boiler has a high limit. */
-    @Item(id = "controls.limit", of = "boiler", stage = Stage.ARRIVAL, ask = "Has the boiler a high-limit control?")
+    @Item(
+            id = "controls.limit",
+            look = "One of all controls suffices; none is told only when all are described.",
+            of = "boiler",
+            stage = Stage.ARRIVAL,
+            ask = "Has the boiler a high-limit control?")
     public record HighLimitControl(RoleFilled role) {}
 
     /** Whether the boiler has a high limit that was proven last season. */
     @Item(
             id = "controls.proven-limit",
+            look = "One of all high limits suffices; none is told only when all are described.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "Has the boiler a high limit that was proven last season?")

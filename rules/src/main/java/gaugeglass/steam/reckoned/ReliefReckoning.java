@@ -34,6 +34,8 @@ public final class ReliefReckoning implements Reckoning {
      */
     @Item(
             id = "relief.capacity",
+            look =
+                    "Sum of the valves' stamped capacities, beside the least on the plate; without one, output / 1000 Btu a pound, or heating surface x the code's pounds a square foot.",
             of = "boiler",
             stage = Stage.COLD,
             ask = "What the safety valves can pass together, beside what the boiler needs.")

@@ -32,6 +32,7 @@ public final class ReturnHeads {
     /** The height that the returning water needs above the boiler's water line on one pipe. */
     @Item(
             id = "system.one-pipe-head",
+            look = "height = the limit's inches a psi x the main's pressure drop + friction + margin.",
             of = "boiler",
             stage = Stage.COLD,
             ask = "How high must water be able to stand in a one-pipe system's return?")
@@ -47,6 +48,7 @@ public final class ReturnHeads {
      */
     @Item(
             id = "system.two-pipe-head",
+            look = "height = the limit's inches a psi x the operating cut-out.",
             of = "boiler",
             stage = Stage.COLD,
             ask = "How high must water be able to stand in a two-pipe system's returns?")

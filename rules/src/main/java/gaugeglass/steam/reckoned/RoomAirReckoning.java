@@ -27,6 +27,7 @@ public final class RoomAirReckoning implements Reckoning {
      */
     @Item(
             id = "site.room-air",
+            look = "needed = total input / 1,000,000 Btu/h x the limit's area; beside it the free area as measured.",
             of = "site",
             stage = Stage.COLD,
             ask = "The free area of the openings, beside what the total input needs.")

@@ -24,6 +24,8 @@ public final class RoomCoRiseReckoning implements Reckoning {
      */
     @Item(
             id = "site.co-rise",
+            look =
+                    "rise = reading in the room - reading outdoors; the room's reading alone where it is no more than the limit.",
             of = "site",
             stage = Stage.ARRIVAL,
             ask = "By how much the room's carbon monoxide is above that outdoors.")

@@ -23,6 +23,8 @@ public final class SteamFromTemperature implements Reckoning {
     /** The gauge pressure that the steam temperature stands for. */
     @Item(
             id = "steam.pressure",
+            look =
+                    "pressure = psat(steam temperature, as hot as the probe's place allows) - air pressure (IAPWS-IF97).",
             of = "boiler",
             stage = Stage.HOT,
             ask = "Which pressure does the steam temperature stand for, at the most?")

@@ -53,6 +53,8 @@ public final class TrapLosses {
      */
     @Item(
             id = "trap-set.loss",
+            look =
+                    "loss = k x abs x d^2 for each blowing trap (US DOE); all = lost x hours; fuel = all x latent / (eff / 100); hours = DD x day / rise.",
             of = "boiler",
             stage = Stage.HOT,
             ask = "How much steam do the blowing traps let through at most, and what fuel does it take?")
@@ -72,7 +74,12 @@ public final class TrapLosses {
             Quantity fuel) {}
 
     /** What that fuel costs over a season, in the money it is billed in. */
-    @Item(id = "trap-set.cost", of = "boiler", stage = Stage.HOT, ask = "What does the steam lost cost over a season?")
+    @Item(
+            id = "trap-set.cost",
+            look = "cost = fuel / million x price.",
+            of = "boiler",
+            stage = Stage.HOT,
+            ask = "What does the steam lost cost over a season?")
     public record TrapMoneyLost(
             @Counted(from = 0, to = 2000000000) int money) {}
 

@@ -83,6 +83,7 @@ public final class TrapStates {
     /** The temperature at which water boils in the returns; nothing there that is not steam is hotter. */
     @Item(
             id = "return.boils",
+            look = "Tsat(air pressure), or Tsat(air pressure - vacuum held) with a vacuum pump (IAPWS-IF97).",
             of = "boiler",
             stage = Stage.HOT,
             ask = "At what temperature does water boil in the returns?")
@@ -96,7 +97,13 @@ public final class TrapStates {
      * @param outlet as read
      * @param boils where water boils in its return
      */
-    @Item(id = "trap.heat", of = "trap", stage = Stage.HOT, ask = "What do this trap's temperatures say of it?")
+    @Item(
+            id = "trap.heat",
+            look =
+                    "Steam behind it if its outlet is no more than the limit below the return's boiling point; from elsewhere if other outlets are hot, or its outlet is hotter than its inlet by more than the limit.",
+            of = "trap",
+            stage = Stage.HOT,
+            ask = "What do this trap's temperatures say of it?")
     public record TrapHeat(
             @Of String which,
             BehindTrap behind,
@@ -108,15 +115,32 @@ public final class TrapStates {
             Quantity boils) {}
 
     /** What is behind a trap, as it was seen, heard, or read from its temperatures. */
-    @Item(id = "trap.behind", of = "trap", stage = Stage.HOT, ask = "What is behind this trap?")
+    @Item(
+            id = "trap.behind",
+            look =
+                    "As judged by sight or sound, else by its temperatures; a trap that lets out water as hot as steam is not told by them.",
+            of = "trap",
+            stage = Stage.HOT,
+            ask = "What is behind this trap?")
     public record TrapBehind(@Of String which, BehindTrap what) {}
 
     /** Whether heat gets to a trap, by the temperature before it. */
-    @Item(id = "trap.warmth", of = "trap", stage = Stage.HOT, ask = "Does heat get to this trap?")
+    @Item(
+            id = "trap.warmth",
+            look =
+                    "Warm if the temperature before it is no lower than the limit; else cold, or cold and throttled where something meters the steam.",
+            of = "trap",
+            stage = Stage.HOT,
+            ask = "Does heat get to this trap?")
     public record TrapWarm(@Of String which, TrapWarmth warmth) {}
 
     /** What a trap counts as in the set. */
-    @Item(id = "trap.result", of = "trap", stage = Stage.HOT, ask = "Is this trap good, failed, or not judged?")
+    @Item(
+            id = "trap.result",
+            look = "By what is behind it and whether heat gets to it; not judged where steam may come from elsewhere.",
+            of = "trap",
+            stage = Stage.HOT,
+            ask = "Is this trap good, failed, or not judged?")
     public record TrapCounts(@Of String which, TrapResult result) {}
 
     /**
@@ -126,7 +150,12 @@ public final class TrapStates {
      * @param among of so many that could be judged; of all that are fitted, where the failed ones are enough even so
      * @param share the first out of the second
      */
-    @Item(id = "trap-set.failed", of = "boiler", stage = Stage.HOT, ask = "How many of the traps have failed?")
+    @Item(
+            id = "trap-set.failed",
+            look = "Traps that let steam through, of those that were judged.",
+            of = "boiler",
+            stage = Stage.HOT,
+            ask = "How many of the traps have failed?")
     public record TrapsFailed(
             @Counted(from = 0, to = 1000) int failed,
             @Counted(from = 0, to = 1000) int among,

@@ -68,6 +68,7 @@ public final class WaterUsed {
     /** Whether the meter was read today. */
     @Item(
             id = "water-use.read-today",
+            look = "Read if a row of the log has the day of the visit.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "Whether the make-up meter was read on the day of the visit.")
@@ -90,6 +91,8 @@ public final class WaterUsed {
      */
     @Item(
             id = "water-use.meter-fault",
+            look =
+                    "A reading that fell and is not explained by the dial beginning again; no use over the limit's days in service; a dial that began again.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "What in the readings of the last year speaks against the make-up meter.")
@@ -103,6 +106,8 @@ public final class WaterUsed {
      */
     @Item(
             id = "water-use.share",
+            look =
+                    "share = water / steam x 100; water = used x weight; steam = output / hfg x hours (IAPWS-IF97, at the open air's pressure).",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "The make-up of the last year as a share of the steam made.")
@@ -121,6 +126,7 @@ public final class WaterUsed {
      */
     @Item(
             id = "water-use.by-day",
+            look = "times = (used / days) of the last year / (used / days) of the year before.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "The last year's make-up by the day, against the year before.")
@@ -139,6 +145,7 @@ public final class WaterUsed {
      */
     @Item(
             id = "water-use.by-degree-day",
+            look = "times = (used / DD) of the last year / (used / DD) of the year before.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "The last year's make-up by the degree day, against the year before.")
@@ -152,6 +159,7 @@ public final class WaterUsed {
     /** What was used over the last year while the boiler stood unfired. */
     @Item(
             id = "water-use.unfired",
+            look = "Sum of what went through over the rows marked unfired in the last year.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "The make-up of the last year while nothing was fired.")
@@ -167,6 +175,7 @@ public final class WaterUsed {
      */
     @Item(
             id = "water-use.scale",
+            look = "scale = water x hard / pound; an upper bound, as calcium carbonate.",
             of = "boiler",
             stage = Stage.ARRIVAL,
             ask = "The hardness that make-up has brought in since the water side was last cleaned.")
