@@ -61,6 +61,8 @@ final class ReportPages {
     /** What holds a gate is named up to this many times; beyond it the list of what was not looked at tells more. */
     private static final int MOST_REASONS = 3;
 
+    private static final int MOST_AT_FOOT = 40;
+
     /** As many things of one kind as have a table each in the report for the file; more share one. */
     private static final int MOST_TABLES = 8;
 
@@ -113,10 +115,16 @@ final class ReportPages {
                         + (visit.date().equals(inspection.date()) ? "" : "; judged for " + visit.date())
                         + laidOn(),
                 inspection.note(),
-                about + (isForFile ? ", full report for the file" : ""),
+                foot(site) + ", visit of " + inspection.date() + (isForFile ? ", full report for the file" : ""),
                 units,
                 isForFile ? appendix(inspection) : new Appendix(List.of(), List.of(), List.of(), List.of()),
                 TextReport.DEFERS);
+    }
+
+    /** A name as far as it has room at the foot of a sheet; it stands whole at the head of the first. */
+    static String foot(String name) {
+        int points = name.codePointCount(0, name.length());
+        return points <= MOST_AT_FOOT ? name : name.substring(0, name.offsetByCodePoints(0, MOST_AT_FOOT)) + "...";
     }
 
     // ---- for the whole visit

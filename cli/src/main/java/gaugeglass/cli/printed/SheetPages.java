@@ -89,7 +89,7 @@ final class SheetPages {
                 css,
                 checklist.title(),
                 head,
-                checklist.title() + about,
+                checklist.title() + ReportPages.foot(about),
                 units,
                 stopTexts(),
                 TextReport.DEFERS);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gaugeglass.engine.Assessment.Finding;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
@@ -16,16 +17,17 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The sheets of paper, looked at with PDFBox: what can be selected, where it stands, and where pages break. */
 class PdfTest {
     private static final String SHORT = "format: 1\nsite: {id: elm-hall, name: Elm Hall (invented), co-alarm: none}\n"
             + "visit: {date: 2026-09-14, by: A. Technician}\nboilers:\n  - id: B1\n    level: {line: in-glass, proven: 4 in}\n";
 
-    /** One line of a page with whether it is a heading. */
-    record Line(String text, float y, boolean isHeading) {}
+    /** One piece of a line of a page, with whether it is set as a heading: in heavy letters from end to end. */
+    record Line(String text, float y, float from, float to, boolean isHeading) {}
 
-    /** The lines of a page from top to bottom; fails where a letter stands outside of the sheet's margins. */
+    /** The pieces of a page from top to bottom; fails where a letter stands outside of the sheet's margins. */
     static List<Line> lines(PDDocument pdf, int page) throws IOException {
         List<Line> lines = new ArrayList<>();
         PDRectangle sheet = pdf.getPage(page).getMediaBox();
@@ -38,8 +40,10 @@ class PdfTest {
                     assertThat(letter.getY()).as(text).isBetween(20f, sheet.getHeight() - 15);
                 }
                 TextPosition first = letters.get(0);
-                boolean isHeading = first.getFont().getName().contains("Bold") && first.getFontSizeInPt() > 11;
-                lines.add(new Line(text, first.getY(), isHeading));
+                TextPosition last = letters.get(letters.size() - 1);
+                boolean isHeading = letters.stream()
+                        .allMatch(letter -> letter.getFont().getName().contains("Bold"));
+                lines.add(new Line(text, first.getY(), first.getX(), last.getX() + last.getWidth(), isHeading));
             }
         };
         stripper.setSortByPosition(true);
@@ -50,6 +54,11 @@ class PdfTest {
     }
 
     static void sound(byte[] bytes, PDRectangle size) throws IOException {
+        sound(bytes, size, true);
+    }
+
+    /** What holds of every sheet; {@code noHeavyEnd} where all that is heavy from end to end is a heading. */
+    static void sound(byte[] bytes, PDRectangle size, boolean noHeavyEnd) throws IOException {
         try (PDDocument pdf = Loader.loadPDF(bytes)) {
             int pages = pdf.getNumberOfPages();
             for (int i = 0; i < pages; i++) {
@@ -62,13 +71,43 @@ class PdfTest {
                         .filter(line -> line.y() < size.getHeight() - 45)
                         .toList();
                 assertThat(body).as("page " + (i + 1)).isNotEmpty();
-                assertThat(body.get(body.size() - 1).isHeading())
-                        .as("page " + (i + 1) + " ends with the heading " + body.get(body.size() - 1))
-                        .isFalse();
+                if (noHeavyEnd) {
+                    endsWithNoHeading(body, i + 1);
+                }
+                nothingLiesOnAnother(lines, i + 1);
                 for (org.apache.pdfbox.cos.COSName name : page.getResources().getFontNames()) {
                     PDFont font = page.getResources().getFont(name);
                     assertThat(font.isEmbedded()).as(font.getName()).isTrue();
                 }
+            }
+        }
+    }
+
+    /** A heading, or the head of a table, belongs with what follows; a unit's closing line is heavy and ends it. */
+    private static void endsWithNoHeading(List<Line> body, int page) {
+        float lowest = body.get(body.size() - 1).y();
+        List<Line> last =
+                body.stream().filter(line -> Math.abs(line.y() - lowest) < 1).toList();
+        boolean isHeading = last.stream().allMatch(Line::isHeading);
+        String text = String.join(" ", last.stream().map(Line::text).toList());
+        if (!text.contains("do not apply.")) {
+            assertThat(isHeading)
+                    .as("page " + page + " ends with the heading " + text)
+                    .isFalse();
+        }
+    }
+
+    /** Words that run out of their cell lie on those of the next. */
+    private static void nothingLiesOnAnother(List<Line> lines, int page) {
+        for (int i = 0; i < lines.size(); i++) {
+            for (int j = i + 1; j < lines.size(); j++) {
+                Line one = lines.get(i);
+                Line other = lines.get(j);
+                boolean apart =
+                        Math.abs(one.y() - other.y()) > 4 || one.to() < other.from() + 1 || other.to() < one.from() + 1;
+                assertThat(apart)
+                        .as("page " + page + ": \"" + one.text() + "\" and \"" + other.text() + "\" lie on one another")
+                        .isTrue();
             }
         }
     }
@@ -100,6 +139,44 @@ class PdfTest {
         sound(pdf, size(size));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isGreaterThanOrEqualTo(30);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "half-answered",
+                "neglected-hall",
+                "jumper-removed",
+                "sound-mill",
+                "three-reasons",
+                "well-kept-church"
+            })
+    void the_examples_keep_their_margins_headings_and_cells(String name) throws Exception {
+        String text = Reports.text(Path.of("../docs/examples/" + name + ".yaml"));
+        for (Reader reader : Reader.values()) {
+            for (PaperSize size : PaperSize.values()) {
+                sound(Reports.report(text, reader, size).pdf(), size(size));
+            }
+        }
+    }
+
+    @Test
+    void a_word_longer_than_its_cell_is_broken_and_not_cut_off() throws Exception {
+        String text = Reports.text(Reports.NEGLECTED)
+                .replace("Elm Hall (invented)", "W".repeat(300))
+                .replace("Old number one", "M".repeat(200))
+                .replace("a brown rim on the glass", "x".repeat(400))
+                .replace("lagged over", "y".repeat(150))
+                .replace("a log book hangs there", "z".repeat(200))
+                .replace("the caretaker", "o".repeat(90))
+                .replace("LW-2", "L" + "2".repeat(30));
+        for (Reader reader : Reader.values()) {
+            byte[] pdf = Reports.report(text, reader, PaperSize.A4).pdf();
+
+            sound(pdf, size(PaperSize.A4));
+            String whole = Reports.pdfText(pdf).replaceAll("\\s", "");
+            assertThat(whole).contains("W".repeat(300), "M".repeat(200), "z".repeat(200));
         }
     }
 

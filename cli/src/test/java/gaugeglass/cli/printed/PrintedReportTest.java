@@ -9,8 +9,11 @@ import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.vocabulary.ItemType;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import nu.validator.client.EmbeddedValidator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,15 +41,25 @@ class PrintedReportTest {
     @ParameterizedTest
     @EnumSource(Reader.class)
     void the_validator_of_html_has_nothing_to_say(Reader reader) throws Exception {
-        EmbeddedValidator validator = new EmbeddedValidator();
-        validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
-        validator.setForceHTML(true);
-        String said = validator.validate(new ByteArrayInputStream(html(reader).getBytes(StandardCharsets.UTF_8)));
+        List<String> texts = new ArrayList<>(List.of(TEXT, Reports.longVisit(), ManyAlikeTest.visit()));
+        try (Stream<Path> examples = Files.list(Path.of("../docs/examples"))) {
+            examples.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .forEach(file -> texts.add(Reports.text(file)));
+        }
+        assertThat(texts).hasSizeGreaterThan(8);
+        for (String text : texts) {
+            EmbeddedValidator validator = new EmbeddedValidator();
+            validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
+            validator.setForceHTML(true);
+            String html = Reports.report(text, reader, PaperSize.LETTER).html();
+            String said = validator.validate(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)));
 
-        // The page is XML too, so that paper and screen are laid out from one text; closing strokes are only remarked
-        // on.
-        assertThat(said.lines().filter(line -> !line.contains("info:") && !line.contains("info warning")))
-                .isEmpty();
+            // The page is XML too, so that paper and screen are laid out from one text; closing strokes are only
+            // remarked on.
+            assertThat(said.lines().filter(line -> !line.contains("info:") && !line.contains("info warning")))
+                    .isEmpty();
+        }
     }
 
     @Test
