@@ -49,6 +49,7 @@ import gaugeglass.steam.reckoned.ReliefReckoning;
 import gaugeglass.steam.reckoned.ReturnHeads;
 import gaugeglass.steam.reckoned.RoomAirReckoning;
 import gaugeglass.steam.reckoned.RoomCoRiseReckoning;
+import gaugeglass.steam.reckoned.SlowFall;
 import gaugeglass.steam.reckoned.SteamFromTemperature;
 import gaugeglass.steam.reckoned.TrapLosses;
 import gaugeglass.steam.reckoned.TrapStates;
@@ -121,6 +122,7 @@ public final class SteamTrade implements Trade {
                 new EqualizerReckoning());
         return Stream.<List<Reckoning>>of(
                         CutoffProofs.ALL,
+                        List.of(new SlowFall()),
                         CutoffsFitted.ALL,
                         site,
                         PressureRoster.ALL,

@@ -5,6 +5,8 @@ import gaugeglass.engine.observation.AnswerText;
 import gaugeglass.engine.quantity.Dimension;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.QuantityFormatException;
+import gaugeglass.engine.quantity.Rational;
+import gaugeglass.engine.quantity.Unit;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
@@ -16,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Takes the answer to one question: typed, by keys as things are heard, or as readings against time. */
 final class Taking {
@@ -121,13 +124,20 @@ final class Taking {
                 one.values(), one.typed(), one.echo(), times.isEmpty() ? "" : "heard " + String.join(", ", times)));
     }
 
-    /** Readings against time. Where they are not the answer itself, they go with it and the answer is asked for. */
+    /** One reading, as typed, and when it was taken, in seconds. */
+    private record Reading(String text, Rational at) {}
+
+    /**
+     * Readings against time: the clock's, or the time typed before each. Where they are not the answer itself they go with it; the
+     * first, the last and the time between them are the answer where it wants just these, else it is asked for.
+     */
     private Optional<Taken> readings() {
         Optional<Dimension> other = question.readings();
         talk.say("Type each reading and Enter; an empty line ends it. "
-                + (other.isPresent() ? "They are kept, with their times." : "The last reading is the answer."));
-        List<String> times = new ArrayList<>();
-        String lastReading = "";
+                + (isFall()
+                        ? "From a note: the time first, as 90 s 2 in."
+                        : other.isPresent() ? "They are kept, with their times." : "The last reading is the answer."));
+        List<Reading> readings = new ArrayList<>();
         long first = -1;
         while (true) {
             String text = talk.line("reading > ").strip();
@@ -135,30 +145,82 @@ final class Taking {
             if (text.isEmpty()) {
                 break;
             }
-            Optional<String> wrong = unread(text);
+            first = first < 0 ? now : first;
+            Reading reading = timed(text).orElse(new Reading(text, Rational.of((now - first) / 1000)));
+            Optional<String> wrong = unread(reading.text());
             if (wrong.isPresent()) {
                 talk.say("Not understood: " + wrong.get());
                 continue;
             }
-            first = first < 0 ? now : first;
-            times.add(text + " at " + (now - first) / 1000 + " s");
-            talk.say("   " + times.get(times.size() - 1));
-            lastReading = text;
+            readings.add(reading);
+            talk.say("   " + told(reading));
         }
-        if (lastReading.isEmpty()) {
+        if (readings.isEmpty()) {
             return Optional.empty();
         }
-        String read = "read " + String.join(", ", times);
+        String read = "read " + readings.stream().map(Taking::told).collect(Collectors.joining(", "));
+        if (isFall()) {
+            return fall(readings.get(0), readings.get(readings.size() - 1), read);
+        }
         while (true) {
             if (other.isPresent()) {
                 talk.say(question.ask());
                 screen.part(item.values().get(0));
             }
-            Optional<Taken> taken =
-                    take(other.isPresent() ? talk.line("and so > ").strip() : lastReading);
+            Optional<Taken> taken = take(
+                    other.isPresent()
+                            ? talk.line("and so > ").strip()
+                            : readings.get(readings.size() - 1).text());
             if (taken.isPresent() || other.isEmpty()) {
                 return taken.map(one -> new Taken(one.values(), one.typed(), one.echo(), read));
             }
+        }
+    }
+
+    private static String told(Reading reading) {
+        return reading.text() + " at " + reading.at() + " s";
+    }
+
+    /** A reading with its time before it; empty where no time stands there. */
+    private Optional<Reading> timed(String text) {
+        for (int space = text.indexOf(' '); space > 0; space = text.indexOf(' ', space + 1)) {
+            String rest = text.substring(space).strip();
+            try {
+                Rational at =
+                        Quantity.parse(text.substring(0, space), Dimension.TIME).valueIn(Unit.SECOND);
+                if (unread(rest).isEmpty()) {
+                    return Optional.of(new Reading(rest, at));
+                }
+            } catch (QuantityFormatException e) {
+                // The time may be longer: 1 1/2 min.
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether the answer is a first reading, a last one and the time between them. */
+    private boolean isFall() {
+        List<Component> parts = item.values();
+        return question.readings().isPresent()
+                && parts.size() == 3
+                && isOf(parts.get(0), question.readings().get())
+                && isOf(parts.get(1), question.readings().get())
+                && isOf(parts.get(2), Dimension.TIME);
+    }
+
+    private static boolean isOf(Component part, Dimension dimension) {
+        return part.form() == Component.Form.QUANTITY && part.unit().dimension() == dimension;
+    }
+
+    private Optional<Taken> fall(Reading first, Reading last, String read) {
+        try {
+            Tokens tokens = new Tokens(
+                    first.text() + " " + last.text() + " " + last.at().minus(first.at()) + " s", visit);
+            Taken whole = tokens.take(item);
+            return Optional.of(new Taken(whole.values(), whole.typed(), whole.echo(), read));
+        } catch (Tokens.Unfit e) {
+            talk.say("Not understood: " + e.getMessage() + ". Two readings are needed, the later one last.");
+            return Optional.empty();
         }
     }
 

@@ -26,6 +26,7 @@ import gaugeglass.engine.observation.Subjects;
 import gaugeglass.engine.reading.SourceText;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
@@ -267,6 +268,10 @@ final class Walk {
             }
         }
         String about = about(place.question(), place.keys());
+        if (!section.each().isEmpty()) {
+            // The section's title says what sort of thing it is, and which test; the line is short.
+            about = String.valueOf(place.keys().get(0));
+        }
         screen.head(section, about, done, all);
         if (place.question() == section.questions().get(0)) {
             screen.intro(section);
@@ -278,7 +283,12 @@ final class Walk {
             return "";
         }
         Kind kind = vocabulary.counted(vocabulary.kind(question.kind()).orElseThrow());
-        return kind.label() + " " + Subjects.of(keys).replace("/", ", ").replace('-', ' ');
+        return kind.label() + " " + tagged(keys);
+    }
+
+    /** A tag as it was given, and the member of a fixed set in words. */
+    private static String tagged(List<Object> keys) {
+        return keys.get(0) + (keys.size() > 1 ? ", " + Words.spoken(keys.get(1)) : "");
     }
 
     Optional<Caution> caution(Question question) {

@@ -131,14 +131,32 @@ class WalkProofsTest {
     }
 
     @Test
-    void the_level_of_the_slow_drain_is_taken_against_time() {
+    void the_level_of_the_slow_drain_is_taken_against_time_by_the_clock() {
         List<Typist.Screen> screens = screens();
-        int at = indexOf(screens, "cutoff-test.level");
+        int at = indexOf(screens, "cutoff-test.fall");
         TypedTalk talk = begun().type(Typist.lines(screens.subList(0, at)))
-                .type("go", "3 in", "3 psi", "2 1/2 in", "1 in", "", "in-glass", "q");
+                .type("go", "3 in", "3 psi", "2 1/2 in", "1 in", "", "q");
         walk(FULL, talk, path());
-        assertThat(answer("cutoff-test.level").note()).isEqualTo("read 3 in at 0 s, 2 1/2 in at 2 s, 1 in at 3 s");
+        assertThat(answer("cutoff-test.fall").note()).isEqualTo("read 3 in at 0 s, 2 1/2 in at 2 s, 1 in at 3 s");
+        assertThat(facts(unit(path())).get("cutoff-test.fall Float/slow-drain AS_FOUND"))
+                .contains("begin=3 in", "end=1 in", "time=3 s");
         assertThat(talk.screen()).contains("Not understood: 3 psi");
+    }
+
+    @Test
+    void the_level_of_the_slow_drain_is_taken_from_a_note_with_its_times() {
+        List<Typist.Screen> screens = screens();
+        int at = indexOf(screens, "cutoff-test.fall");
+        TypedTalk talk = begun().type(Typist.lines(screens.subList(0, at)))
+                .type("go", "3 in", "", "go", "0 s 5 in", "1 min 2 1/2 in", "90 s 1/2 in", "")
+                .type("moved 1 s 10 s after-level in-glass noted", "f", "", "q");
+        walk(FULL, talk, path());
+        assertThat(talk.screen()).contains("Two readings are needed");
+        assertThat(answer("cutoff-test.fall").note()).isEqualTo("read 5 in at 0 s, 2 1/2 in at 60 s, 1/2 in at 90 s");
+        assertThat(facts(unit(path())).get("cutoff-test.fall Float/slow-drain AS_FOUND"))
+                .contains("begin=5 in", "end=1/2 in", "time=90 s");
+        // Three inches in a minute are faster than a slow drain may be.
+        assertThat(talk.screen()).contains("The slow drain was no slow one (cutoff Float)", "fell 3 in in a minute");
     }
 
     @Test

@@ -20,6 +20,8 @@ public final class CutoffTests {
             CutoffTestSwitches.class,
             CutoffTestTime.class,
             CutoffTestLevel.class,
+            CutoffTestLevelNotes.class,
+            CutoffTestFall.class,
             CutoffTestRefill.class,
             CutoffTestRecovery.class,
             CutoffTestFeederWater.class);
@@ -89,6 +91,12 @@ public final class CutoffTests {
     public enum WaterAtCutOut {
         IN_GLASS,
         OUT_OF_GLASS
+    }
+
+    /** Whether the falling level was written down. */
+    public enum LevelNotes {
+        NOTED,
+        NOT_NOTED
     }
 
     /** How the burner came back. */
@@ -185,6 +193,34 @@ public final class CutoffTests {
             stage = Stage.FIRING,
             ask = "When the cutoff acted in the slow drain, did water still show in the glass?")
     public record CutoffTestLevel(@Of String which, @Of Method method, WaterAtCutOut water) {}
+
+    /** Whether the level was noted against time. */
+    @Item(
+            id = "cutoff-test.level-notes",
+            of = "cutoff-test",
+            stage = Stage.FIRING,
+            ask = "Was the level noted against time while it was let down?")
+    public record CutoffTestLevelNotes(@Of String which, @Of Method method, LevelNotes notes) {}
+
+    /** The fall of the level, from the opened drain to the flame that went out. */
+    @Item(
+            id = "cutoff-test.fall",
+            of = "cutoff-test",
+            stage = Stage.FIRING,
+            ask = "At which level did the fall begin, at which did the flame go out, and how long did it take?",
+            look = "Both above the lowest visible part of the glass; the time from the opened drain to the flame out.")
+    public record CutoffTestFall(
+            @Of String which,
+            @Of Method method,
+
+            @Measured(unit = Unit.INCH, from = "0", to = "36")
+            Quantity begin,
+
+            @Measured(unit = Unit.INCH, from = "0", to = "36")
+            Quantity end,
+
+            @Measured(unit = Unit.SECOND, from = "1", to = "7200")
+            Quantity time) {}
 
     /** How long the bowl took to fill again. */
     @Item(
