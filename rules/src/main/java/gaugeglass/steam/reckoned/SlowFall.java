@@ -9,14 +9,10 @@ import gaugeglass.engine.vocabulary.Reckoning;
 import gaugeglass.engine.vocabulary.Seen;
 import gaugeglass.engine.vocabulary.Stage;
 import gaugeglass.steam.observed.CutoffTests.CutoffTestFall;
-import gaugeglass.steam.observed.CutoffTests.CutoffTestLevelNotes;
-import gaugeglass.steam.observed.CutoffTests.CutoffTestResult;
-import gaugeglass.steam.observed.CutoffTests.FlameResult;
-import gaugeglass.steam.observed.CutoffTests.LevelNotes;
 import gaugeglass.steam.observed.CutoffTests.Method;
 import java.util.List;
 
-/** How fast the level fell in the slow drain in which a cutoff put the flame out, and how much water it left. */
+/** How fast the level fell in the slow drain of a cutoff, and how much water it left. */
 public final class SlowFall implements Reckoning {
     private static final Quantity NOTHING = Quantity.of(0, Unit.INCH);
     private static final Quantity MINUTE = Quantity.of(60, Unit.SECOND);
@@ -49,15 +45,11 @@ public final class SlowFall implements Reckoning {
 
     @Override
     public List<Class<? extends Record>> needs() {
-        return List.of(CutoffTestResult.class, CutoffTestLevelNotes.class, CutoffTestFall.class);
+        return List.of(CutoffTestFall.class);
     }
 
     @Override
     public List<CutoffSlowFall> work(Seen seen, String which) {
-        if (seen.of(CutoffTestResult.class, which, Method.SLOW_DRAIN).result() != FlameResult.FLAME_OUT
-                || seen.of(CutoffTestLevelNotes.class, which, Method.SLOW_DRAIN).notes() == LevelNotes.NOT_NOTED) {
-            return List.of();
-        }
         CutoffTestFall noted = seen.of(CutoffTestFall.class, which, Method.SLOW_DRAIN);
         Quantity fallen = noted.begin().minus(noted.end());
         Quantity inMinute =
