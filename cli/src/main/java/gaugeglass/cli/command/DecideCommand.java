@@ -193,7 +193,7 @@ final class DecideCommand {
             }
         }
         all.add(decided);
-        file.save(inspection.withDecisions(all));
+        boolean isKept = file.saveDecisions(inspection.withDecisions(all));
         Paper paper = new Paper(shell.screen());
         paper.line("Recorded: " + Words.of(decision) + " by " + by + " on " + on + ".", Style.STRONG);
         paper.hanging(
@@ -207,6 +207,9 @@ final class DecideCommand {
                     "Before, it was: " + Words.of(before.get().decision()) + " by "
                             + before.get().by() + " on " + before.get().on() + ".",
                     Style.PLAIN);
+        }
+        if (!isKept) {
+            paper.hanging("  ", "The file had to be written anew, so comments in it are not kept.", Style.PLAIN);
         }
         paper.hanging("  ", "The file as it was before: " + file.before().getFileName(), Style.PLAIN);
         shell.print(paper.toString());

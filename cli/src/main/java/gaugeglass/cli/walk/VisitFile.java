@@ -4,6 +4,7 @@ import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.observation.InspectionWriter;
 import gaugeglass.engine.reading.SourceText;
+import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.io.Closeable;
 import java.io.IOException;
@@ -21,6 +22,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The inspection file that a walk writes. Each save puts a whole new file in the place of the old one in a single step,
@@ -155,6 +159,22 @@ public final class VisitFile implements Closeable {
         return kept;
     }
 
+    /**
+     * Keeps the file as somebody wrote it, if it has comments: a walk writes the whole anew, without them.
+     *
+     * @return where it is kept; empty where there is nothing to keep
+     */
+    Optional<Path> keepComments() throws IOException {
+        String text = Files.readString(path);
+        for (String line : text.lines().toList()) {
+            boolean isOwn = line.equals(InspectionWriter.FIRST_LINE) || line.equals(InspectionWriter.LAST_LINE);
+            if (!isOwn && (line.strip().startsWith("#") || line.contains(" # "))) {
+                return Optional.of(keepBeside("with-comments", text));
+            }
+        }
+        return Optional.empty();
+    }
+
     /** Keeps a text beside the file, and tells where. */
     Path keepBeside(String ending, String text) throws IOException {
         Path kept = path.resolveSibling(path.getFileName() + "." + ending);
@@ -170,7 +190,62 @@ public final class VisitFile implements Closeable {
      * @throws IOException when it could not be written; the file then still holds what it held
      */
     public void save(Inspection inspection) throws IOException {
-        byte[] bytes = writer.writeWhole(inspection).getBytes(StandardCharsets.UTF_8);
+        save(writer.writeWhole(inspection));
+    }
+
+    /**
+     * Puts an inspection on disk of which nothing but the owner's decisions has changed, and leaves the rest of the file as
+     * somebody wrote it, with its comments.
+     *
+     * @return false where that could not be done, and the whole was written anew
+     * @throws IOException when it could not be written; the file then still holds what it held
+     */
+    public boolean saveDecisions(Inspection inspection) throws IOException {
+        String text = withDecisions(Files.readString(path), writer.writeDecisions(inspection));
+        boolean isSame;
+        try {
+            Inspection read = reader.read(path.getFileName().toString(), text, inspection.date());
+            isSame = writer.write(read).equals(writer.write(inspection));
+        } catch (Mistakes e) {
+            // However it was laid out, it was not as expected here.
+            isSame = false;
+        }
+        save(isSame ? text : writer.writeWhole(inspection));
+        return isSame;
+    }
+
+    /** A file's text with other decisions: in the place of those it has, or behind all else. */
+    private static String withDecisions(String text, String decisions) {
+        String end = text.contains("\r\n") ? "\r\n" : "\n";
+        List<String> lines = new ArrayList<>(text.lines().toList());
+        int from = 0;
+        while (from < lines.size() && !lines.get(from).startsWith(InspectionWriter.DECISIONS + ":")) {
+            from++;
+        }
+        if (from == lines.size()) {
+            // The line that ends a file stays its last.
+            while (from > 0
+                    && (lines.get(from - 1).isBlank() || lines.get(from - 1).equals(InspectionWriter.LAST_LINE))) {
+                from--;
+            }
+        } else {
+            int to = from + 1;
+            for (int i = to; i < lines.size() && isInside(lines.get(i)); i++) {
+                to = lines.get(i).isBlank() || lines.get(i).startsWith("#") ? to : i + 1;
+            }
+            lines.subList(from, to).clear();
+        }
+        lines.addAll(from, decisions.lines().toList());
+        return String.join(end, lines) + end;
+    }
+
+    /** Whether a line may still belong to the key above it. */
+    private static boolean isInside(String line) {
+        return line.isBlank() || " -#".indexOf(line.charAt(0)) >= 0;
+    }
+
+    private void save(String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         Path next = path.resolveSibling("." + path.getFileName() + ".next");
         write(next, bytes);
         if (Files.exists(path)) {

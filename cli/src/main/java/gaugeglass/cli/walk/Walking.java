@@ -94,6 +94,11 @@ public final class Walking {
                 }
                 inspection = file.read(today);
                 talk.say("Going on with " + path.getFileName() + ", visit of " + inspection.date() + ".");
+                Optional<Path> written = file.keepComments();
+                if (written.isPresent()) {
+                    talk.say("It has comments, which a walk does not write again; the file as it is now is kept as "
+                            + written.get().getFileName() + ".");
+                }
             } else {
                 inspection = begin.inspection(path.getFileName().toString(), today, time.get(), before);
                 file.save(inspection);

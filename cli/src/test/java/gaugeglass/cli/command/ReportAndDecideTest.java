@@ -138,6 +138,50 @@ class ReportAndDecideTest {
     }
 
     @Test
+    void nothing_but_the_decisions_changes_in_a_file_that_somebody_wrote() throws Exception {
+        String before = "# our own words\r\n" + Files.readString(file).replace("\n", "\r\n");
+        Files.writeString(file, before);
+
+        decide("cutoff.past-service-life:LW-2", "deferred", "--by", "The owner", "--on", "2026-09-20");
+        String after = Files.readString(file);
+
+        int from = before.indexOf("decisions:");
+        int to = before.indexOf("boilers:");
+        assertThat(after).startsWith(before.substring(0, from)).endsWith(before.substring(to));
+        assertThat(after.substring(from, after.indexOf("boilers:")))
+                .contains("cutoff.weekly-flush-log", "cutoff.past-service-life", "deferred");
+        assertThat(after.replace("\r\n", "")).doesNotContain("\n");
+    }
+
+    @Test
+    void a_file_without_decisions_gets_them_behind_all_else() throws Exception {
+        String text = Files.readString(file).replaceAll("(?s)decisions:.*?boilers:", "boilers:") + "# the end\n";
+        Files.writeString(file, text);
+
+        Ran ran = decide("cutoff.past-service-life:LW-2", "deferred", "--by", "The owner", "--on", "2026-09-20");
+
+        assertThat(Files.readString(file)).startsWith(text).contains("decision: deferred");
+        assertThat(ran.out()).doesNotContain("comments");
+        assertThat(Ran.of("assess", file.toString()).code()).isZero();
+    }
+
+    @Test
+    void a_file_laid_out_in_another_way_is_written_anew_and_that_is_said() throws Exception {
+        Files.writeString(file, """
+                # all in braces
+                {format: 1, site: {id: elm-hall, co-alarm: none}, visit: {date: 2026-09-14},
+                boilers: [{id: B1}]}
+                """);
+
+        Ran ran = decide("site.co-alarm-missing", "deferred", "--by", "The owner", "--on", "2026-09-20");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("written anew, so comments in it are not kept");
+        assertThat(Files.readString(file)).doesNotContain("# all in braces").contains("site.co-alarm-missing");
+        assertThat(Files.readString(folder.resolve("visit.yaml.before"))).contains("# all in braces");
+    }
+
+    @Test
     void a_later_decision_takes_the_place_of_the_earlier_one() throws Exception {
         decide("cutoff.past-service-life", "deferred", "--by", "The owner", "--on", "2026-09-20");
         Ran ran = decide("cutoff.past-service-life", "done", "--by", "The owner", "--on", "2026-10-20");

@@ -45,6 +45,22 @@ class VisitFileTest {
     }
 
     @Test
+    void a_file_with_comments_is_kept_as_somebody_wrote_it_and_one_without_is_not() throws IOException {
+        Path path = folder.resolve("visit.yaml");
+        try (VisitFile file = VisitFile.open(path, VOCABULARY)) {
+            file.save(visitBy("first"));
+            assertThat(file.keepComments()).isEmpty();
+            String text = Files.readString(path).replace("\nsite:", "\n# ask the porter\nsite:");
+            Files.writeString(path, text);
+
+            Path kept = file.keepComments().orElseThrow();
+            file.save(visitBy("second"));
+
+            assertThat(kept).hasFileName("visit.yaml.with-comments").content().isEqualTo(text);
+        }
+    }
+
+    @Test
     void a_second_walk_on_the_same_file_is_refused_and_a_later_one_is_not() throws IOException {
         Path path = folder.resolve("visit.yaml");
         try (VisitFile file = VisitFile.open(path, VOCABULARY)) {

@@ -34,6 +34,9 @@ public final class InspectionWriter {
     /** Stands last in what is written whole. */
     public static final String LAST_LINE = "# End of this inspection. A walk writes this line last and looks for it.";
 
+    /** The key of the owner's decisions. */
+    public static final String DECISIONS = "decisions";
+
     /** Stands between the parts of an answer of several, as typed. */
     static final String BETWEEN_PARTS = " | ";
 
@@ -78,12 +81,8 @@ public final class InspectionWriter {
         if (!earlier.isEmpty()) {
             all.put("earlier", earlier);
         }
-        List<Object> decisions = new ArrayList<>();
-        for (Inspection.Decided one : inspection.decisions()) {
-            decisions.add(decided(one));
-        }
-        if (!decisions.isEmpty()) {
-            all.put("decisions", decisions);
+        if (!inspection.decisions().isEmpty()) {
+            all.put(DECISIONS, decisions(inspection));
         }
         List<Object> units = new ArrayList<>();
         for (Inspection.Visited unit : inspection.units()) {
@@ -93,6 +92,19 @@ public final class InspectionWriter {
             all.put(layout.unit.plural(), units);
         }
         return YamlWriter.write(all);
+    }
+
+    /** Writes the owner's decisions alone, as they stand in a file: a key with its list, or nothing where there are none. */
+    public String writeDecisions(Inspection inspection) {
+        return inspection.decisions().isEmpty() ? "" : YamlWriter.write(Map.of(DECISIONS, decisions(inspection)));
+    }
+
+    private List<Object> decisions(Inspection inspection) {
+        List<Object> decisions = new ArrayList<>();
+        for (Inspection.Decided one : inspection.decisions()) {
+            decisions.add(decided(one));
+        }
+        return decisions;
     }
 
     private void site(Map<String, Object> into, List<Answer> answers, State state, String timeAround) {
