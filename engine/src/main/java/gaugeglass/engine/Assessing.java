@@ -14,6 +14,7 @@ import gaugeglass.engine.Assessment.WaiverLeft;
 import gaugeglass.engine.Assessment.Wanting;
 import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.book.Band;
+import gaugeglass.engine.book.Basis;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.Clue;
 import gaugeglass.engine.book.Diagnosis;
@@ -318,14 +319,11 @@ final class Assessing {
     }
 
     private static LimitUsed used(Limit limit) {
-        String setBy =
-                switch (limit.basis()) {
-                    case STANDARD ->
-                        limit.firstSource().map(source -> source.name()).orElse("a published standard");
-                    case CALCULATED -> "calculation";
-                    case PRACTICE -> "common practice";
-                    case OURS -> "this rulebook's own choice";
-                };
+        String setBy = limit.basis() == Basis.STANDARD
+                ? limit.firstSource()
+                        .map(source -> source.name())
+                        .orElse(limit.basis().told())
+                : limit.basis().told();
         return new LimitUsed(limit.id(), limit.written(), limit.meaning(), setBy, limit.layer());
     }
 

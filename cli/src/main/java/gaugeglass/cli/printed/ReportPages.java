@@ -370,7 +370,7 @@ final class ReportPages {
             for (String id : first.cautions()) {
                 Caution caution = book.cautions().get(id);
                 if (caution != null && cautioned.add(id)) {
-                    cautions.add(new View.Caution(ended(caution.title()), caution.text()));
+                    cautions.add(new View.Caution(TextReport.ended(caution.title()), caution.text()));
                 } else if (caution != null) {
                     above.add(caution.title());
                 }
@@ -387,9 +387,9 @@ final class ReportPages {
                     first.action(),
                     cautions,
                     String.join("; ", above),
-                    alike.each(finding -> finding.dispute().isEmpty() ? "" : ended(finding.dispute())),
+                    alike.each(finding -> finding.dispute().isEmpty() ? "" : TextReport.ended(finding.dispute())),
                     alike.each(finding -> WorkList.decision(inspection, assessment.unit(), finding)
-                            .map(one -> ended(WorkLine.told(one)))
+                            .map(one -> TextReport.ended(WorkLine.told(one)))
                             .orElse("")),
                     isForFile ? tail(alike) : List.of());
         }
@@ -503,9 +503,13 @@ final class ReportPages {
                 }
                 String reasons = cause.points().stream().map(Said::text).collect(Collectors.joining(" "));
                 all.add(new View.Cause(
-                        ended(cause.cause() + (about.isEmpty() ? "" : " (" + about + ")"))
-                                + (isForFile || reasons.isEmpty() ? "" : " It would explain: " + ended(reasons))
-                                + (cause.settle().isEmpty() ? "" : " What would settle it: " + ended(cause.settle())),
+                        TextReport.ended(cause.cause() + (about.isEmpty() ? "" : " (" + about + ")"))
+                                + (isForFile || reasons.isEmpty()
+                                        ? ""
+                                        : " It would explain: " + TextReport.ended(reasons))
+                                + (cause.settle().isEmpty()
+                                        ? ""
+                                        : " What would settle it: " + TextReport.ended(cause.settle())),
                         points));
             }
             return all;
@@ -835,10 +839,5 @@ final class ReportPages {
                     + assessment.count(Word.UNDETERMINED) + " not judged, "
                     + assessment.count(Word.NOT_APPLICABLE) + " do not apply.";
         }
-    }
-
-    private static String ended(String sentence) {
-        String text = sentence.strip();
-        return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
     }
 }

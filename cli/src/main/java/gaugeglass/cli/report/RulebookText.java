@@ -4,7 +4,6 @@ import gaugeglass.cli.paper.Paper;
 import gaugeglass.cli.paper.Screen;
 import gaugeglass.cli.paper.Style;
 import gaugeglass.engine.book.Band;
-import gaugeglass.engine.book.Basis;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Card;
 import gaugeglass.engine.book.Caution;
@@ -116,7 +115,7 @@ public final class RulebookText {
             Caution caution = book.cautions().get(id);
             part(paper, "CAUTION", caution == null ? "" : caution.title() + ". " + caution.text());
         }
-        part(paper, "Basis", basis(card.basis()));
+        part(paper, "Basis", card.basis().told());
         card.sources().forEach(source -> part(paper, "Source", source(source)));
         limits(card, paper);
         needs(card, paper);
@@ -160,7 +159,7 @@ public final class RulebookText {
                 : "; a company may set it"
                         + (limit.least().isEmpty() ? "" : " from " + limit.least())
                         + (limit.most().isEmpty() ? "" : " up to " + limit.most());
-        paper.indented(6, basis(limit.basis()) + "; set by " + limit.layer() + span);
+        paper.indented(6, limit.basis().told() + "; set by " + limit.layer() + span);
         limit.sources().forEach(source -> paper.indented(6, "Source: " + source(source)));
         if (!limit.reviewBy().isEmpty()) {
             paper.indented(6, "To be looked at again by " + limit.reviewBy());
@@ -324,15 +323,6 @@ public final class RulebookText {
             case MEMORY_HIGH -> "from memory, quite sure";
             case MEMORY_MEDIUM -> "from memory, fairly sure";
             case MEMORY_LOW -> "from memory, not sure";
-        };
-    }
-
-    private static String basis(Basis basis) {
-        return switch (basis) {
-            case STANDARD -> "a published standard, code or government document";
-            case CALCULATED -> "follows from physics";
-            case PRACTICE -> "common practice of the trade";
-            case OURS -> "this rulebook's own choice";
         };
     }
 }

@@ -564,7 +564,7 @@ public final class TextReport {
             for (Urgency urgency : Urgency.values()) {
                 int count = tally.standing(urgency);
                 if (count > 0) {
-                    parts.add(count + " " + counted(urgency));
+                    parts.add(count + " " + Urgencies.counted(urgency));
                 }
             }
             String found = parts.isEmpty() ? "Found: nothing" : "Found: " + String.join(", ", parts);
@@ -575,19 +575,10 @@ public final class TextReport {
                             + assessment.count(Word.NOT_APPLICABLE) + " do not apply.",
                     Style.STRONG);
         }
-
-        private String counted(Urgency urgency) {
-            return switch (urgency) {
-                case STOP -> "that forbid firing";
-                case NOW -> "to put right before leaving";
-                case SEASON -> "for this season";
-                case PLAN -> "to plan";
-                case WATCH -> "to watch";
-            };
-        }
     }
 
-    private static String ended(String sentence) {
+    /** A sentence with its full stop. */
+    public static String ended(String sentence) {
         String text = sentence.strip();
         return text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? text : text + ".";
     }
@@ -598,13 +589,8 @@ public final class TextReport {
                 + " (" + waiver.pack() + ")";
     }
 
-    /** What something stands on, in words. */
+    /** What something stands on, behind what it is. */
     public static String basis(Basis basis) {
-        return switch (basis) {
-            case STANDARD -> "from a published standard";
-            case CALCULATED -> "follows from physics";
-            case PRACTICE -> "common practice";
-            case OURS -> "this rulebook's own choice";
-        };
+        return basis == Basis.STANDARD ? "from " + basis.told() : basis.told();
     }
 }

@@ -8,12 +8,17 @@ public final class Urgencies {
     private Urgencies() {}
 
     public static String heading(Urgency urgency) {
+        return urgency.told();
+    }
+
+    /** How soon, behind a number of findings. */
+    static String counted(Urgency urgency) {
         return switch (urgency) {
-            case STOP -> "Do not fire";
-            case NOW -> "Put right before leaving";
-            case SEASON -> "This heating season";
-            case PLAN -> "Plan and budget";
-            case WATCH -> "Watch and record";
+            case STOP -> "that forbid firing";
+            case NOW -> "to put right before leaving";
+            case SEASON -> "for this season";
+            case PLAN -> "to plan";
+            case WATCH -> "to watch";
         };
     }
 

@@ -19,4 +19,14 @@ public enum Basis {
     public String word() {
         return Words.of(this);
     }
+
+    /** What it is, as people read it. */
+    public String told() {
+        return switch (this) {
+            case STANDARD -> "a published standard";
+            case CALCULATED -> "calculation";
+            case PRACTICE -> "common practice";
+            case OURS -> "this rulebook's own choice";
+        };
+    }
 }

@@ -17,4 +17,15 @@ public enum Urgency {
     public String word() {
         return Words.of(this);
     }
+
+    /** How soon, as people read it. */
+    public String told() {
+        return switch (this) {
+            case STOP -> "Do not fire";
+            case NOW -> "Put right before leaving";
+            case SEASON -> "This heating season";
+            case PLAN -> "Plan and budget";
+            case WATCH -> "Watch and record";
+        };
+    }
 }

@@ -8,7 +8,6 @@ import gaugeglass.engine.book.Caution;
 import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.RuleEntry;
 import gaugeglass.engine.book.Source;
-import gaugeglass.engine.book.Urgency;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -81,7 +80,7 @@ final class RulebookPages {
         for (Band band : card.bands().values()) {
             text.append("- ");
             if (!card.sign()) {
-                text.append(heading(band.urgency())).append(": ");
+                text.append(band.urgency().told()).append(": ");
             }
             Set<String> sentences = new LinkedHashSet<>();
             for (RuleEntry rule : book.rules()) {
@@ -161,13 +160,7 @@ final class RulebookPages {
     }
 
     private static String basis(Basis basis, List<Source> sources) {
-        String words =
-                switch (basis) {
-                    case STANDARD -> "a published standard";
-                    case CALCULATED -> "calculation";
-                    case PRACTICE -> "common practice";
-                    case OURS -> "this rulebook's own choice";
-                };
+        String words = basis.told();
         List<String> named = new ArrayList<>();
         for (Source source : sources) {
             named.add(source.name() + " [" + source.known().word().replace('-', ' ') + "]");
@@ -177,18 +170,8 @@ final class RulebookPages {
 
     private static String urgencies(Card card) {
         Set<String> all = new LinkedHashSet<>();
-        card.bands().values().stream().map(Band::urgency).sorted().forEach(urgency -> all.add(heading(urgency)));
+        card.bands().values().stream().map(Band::urgency).sorted().forEach(urgency -> all.add(urgency.told()));
         return String.join(" / ", all);
-    }
-
-    private static String heading(Urgency urgency) {
-        return switch (urgency) {
-            case STOP -> "Do not fire";
-            case NOW -> "Put right before leaving";
-            case SEASON -> "This heating season";
-            case PLAN -> "Plan and budget";
-            case WATCH -> "Watch and record";
-        };
     }
 
     private static String words(String subject) {
