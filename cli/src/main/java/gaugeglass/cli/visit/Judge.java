@@ -1,8 +1,12 @@
 package gaugeglass.cli.visit;
 
+import gaugeglass.checklists.Checklist;
+import gaugeglass.checklists.Checklists;
+import gaugeglass.checklists.Interview;
 import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.observation.Inspection;
+import gaugeglass.engine.observation.Inspection.Remark;
 import gaugeglass.engine.observation.Inspection.Visited;
 import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.observation.Observations;
@@ -11,14 +15,17 @@ import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads and judges inspections; used by any number of threads at once. */
 public final class Judge {
     private final Rulebook rulebook;
     private final InspectionReader reader;
     private final Optional<LocalDate> date;
+    private Optional<Checklists> checklists = Optional.empty();
 
     /**
      * A judge.
@@ -37,18 +44,56 @@ public final class Judge {
             Inspection inspection = read(reader, task, date);
             LocalDate day = date.orElse(inspection.date());
             List<Judged.Unit> units = new ArrayList<>();
+            Set<Remark> aside = new LinkedHashSet<>();
             for (Visited visited : visited(rulebook.vocabulary(), inspection)) {
                 Visited observed =
                         new Visited(visited.name(), visited.checklist(), rulebook.observed(visited.observations()));
-                Assessment assessment = rulebook.assess(observed.observations(), day, inspection.siteId());
+                Assessment assessment = rulebook.assess(asked(observed, aside), day, inspection.siteId());
                 units.add(new Judged.Unit(observed, assessment));
             }
-            return new Judged.Visit(task.name(), inspection, day, units);
+            Inspection told = aside.isEmpty() ? inspection : inspection.withMore(List.copyOf(aside));
+            return new Judged.Visit(task.name(), told, day, units);
         } catch (Mistakes e) {
             return new Judged.Unusable(task.name(), placed(task, e));
         } catch (RuntimeException | StackOverflowError e) {
             return new Judged.Fault(task.name(), e);
         }
+    }
+
+    /**
+     * What is judged of a unit: where it was walked by a checklist, without the answers to questions that an earlier answer
+     * closes, as in the walk itself; each of them is remarked on.
+     */
+    private Observations asked(Visited visited, Set<Remark> aside) {
+        Observations all = visited.observations();
+        // Only here are checklists read: an inspection that names none is judged sooner.
+        Optional<Checklist> walked =
+                visited.checklist().isEmpty() ? Optional.empty() : checklists().checklist(visited.checklist());
+        if (walked.isEmpty()) {
+            return all;
+        }
+        Interview interview = Interview.of(walked.get(), all);
+        Vocabulary vocabulary = rulebook.vocabulary();
+        String unit = vocabulary.unit().plural() + "/" + all.unit() + "/";
+        interview.countsSetAside().forEach(kind -> aside.add(remark(unit + kind.plural())));
+        interview
+                .setAside()
+                .forEach(answer -> aside.add(
+                        remark((answer.item().kind().equals(vocabulary.site().id()) ? "" : unit)
+                                + answer.item().id()
+                                + (answer.keys().isEmpty() ? "" : " of " + answer.subject()))));
+        return interview.judged();
+    }
+
+    private static Remark remark(String where) {
+        return new Remark(0, where, "set aside and not judged, as an earlier answer closes the question");
+    }
+
+    private synchronized Checklists checklists() {
+        if (checklists.isEmpty()) {
+            checklists = Optional.of(Checklists.of(rulebook));
+        }
+        return checklists.get();
     }
 
     /**

@@ -173,6 +173,9 @@ class WalkProofsTest {
                 .satisfies(aside -> assertThat(aside.item().id()).isEqualTo("cutoff-test.switches"));
         assertThat(Interview.of(FULL, observations).judged().answers())
                 .noneSatisfy(one -> assertThat(one.item().id()).isEqualTo("cutoff-test.switches"));
+        // assess takes the file as the walk does, and lists what it leaves out.
+        assertThat(Ran.of("assess", path().toString()).out().replaceAll("\\s+", " "))
+                .contains("cutoff-test.switches of Float/cold-flush: set aside and not judged");
     }
 
     // ---- tables

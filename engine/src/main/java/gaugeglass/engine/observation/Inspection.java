@@ -1,6 +1,7 @@
 package gaugeglass.engine.observation;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -147,6 +148,14 @@ public record Inspection(
     public Inspection withDecisions(List<Decided> others) {
         return new Inspection(
                 file, format, siteId, siteName, site, date, by, started, note, units, earlier, others, remarks);
+    }
+
+    /** The same visit with more remarks. */
+    public Inspection withMore(List<Remark> more) {
+        List<Remark> all = new ArrayList<>(remarks);
+        all.addAll(more);
+        return new Inspection(
+                file, format, siteId, siteName, site, date, by, started, note, units, earlier, decisions, all);
     }
 
     /** What an owner decided about a finding. */
