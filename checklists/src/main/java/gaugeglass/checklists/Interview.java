@@ -85,8 +85,22 @@ public final class Interview {
             return List.of(List.of());
         }
         Kind kind = vocabulary.kind(section.each()).orElseThrow();
+        return keys(
+                vocabulary,
+                section,
+                observations.roster(vocabulary.counted(kind).id()).tags(State.AS_FOUND));
+    }
+
+    /**
+     * What a section asks about: each tag, with the section's member of a fixed set.
+     *
+     * @param section one that is repeated for each of a kind
+     * @param tags of the kind, or of the kind that the set is of
+     */
+    public static List<List<Object>> keys(Vocabulary vocabulary, Section section, List<String> tags) {
+        Kind kind = vocabulary.kind(section.each()).orElseThrow();
         List<List<Object>> all = new ArrayList<>();
-        for (String tag : observations.roster(vocabulary.counted(kind).id()).tags(State.AS_FOUND)) {
+        for (String tag : tags) {
             if (kind.isCounted()) {
                 all.add(List.of(tag));
             } else {

@@ -306,17 +306,7 @@ final class SheetPages {
             for (int i = tags.size() + 1; i <= room; i++) {
                 tags.add("no. " + i);
             }
-            List<List<Object>> all = new ArrayList<>();
-            for (String tag : tags) {
-                if (kind.isCounted()) {
-                    all.add(List.of(tag));
-                } else {
-                    vocabulary.members(kind).stream()
-                            .filter(member -> Words.of((Enum<?>) member).equals(section.member()))
-                            .forEach(member -> all.add(List.of(tag, member)));
-                }
-            }
-            return all;
+            return Interview.keys(vocabulary, section, tags);
         }
 
         private SheetView.Row row(Question question, Section section, List<Object> keys) {
