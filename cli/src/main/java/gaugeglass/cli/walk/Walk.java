@@ -69,6 +69,7 @@ final class Walk {
     private final Supplier<String> clock;
     private final int unit;
     private final AskScreen screen;
+    private final Naming naming;
 
     private Inspection inspection;
     private Assessment assessment;
@@ -113,6 +114,7 @@ final class Walk {
         this.last = last;
         this.clock = clock;
         this.screen = new AskScreen(talk, rulebook.book());
+        this.naming = new Naming(vocabulary, rulebook.book());
     }
 
     /** Asks until nothing is open or the person leaves; the inspection is on disk either way. */
@@ -241,6 +243,10 @@ final class Walk {
         screen.question(place.question(), caution(place.question()));
         reason(List.of(place));
         current(place).ifPresent(answer -> talk.say("   Answered: " + Naming.answered(answer) + "  (Enter leaves it)"));
+        place.question()
+                .item()
+                .flatMap(item -> observations().answer(item, place.keys(), State.AS_LEFT))
+                .ifPresent(answer -> talk.say("   As left: " + Naming.answered(answer)));
         remembered(place)
                 .ifPresent(answer -> talk.say("   Last visit: " + Naming.answered(answer) + "  (type = for the same)"));
         screen.choices(place.question());
@@ -730,7 +736,21 @@ final class Walk {
         }
         boolean stands =
                 assessment.findings().stream().anyMatch(one -> ref(one).equals(ref(finding.get())) && one.isStanding());
-        talk.say(stands ? "It still stands." : "It is put right; what was found stays on record.");
+        if (!stands) {
+            talk.say("It is put right; what was found stays on record.");
+            return;
+        }
+        List<String> missing = assessment.outcomes().stream()
+                .filter(one -> one.outcome() == Word.UNDETERMINED
+                        && new Ref(one.rule(), one.subject()).equals(ref(finding.get())))
+                .flatMap(one -> one.missing().stream())
+                .map(naming::question)
+                .distinct()
+                .toList();
+        talk.say(
+                missing.isEmpty()
+                        ? "It still stands."
+                        : "It stands until this is answered too, as it is now: " + String.join(" ", missing));
     }
 
     private void askAgain(Place place) {

@@ -187,6 +187,21 @@ class WalkTest {
     }
 
     @Test
+    void what_is_put_right_too_soon_says_what_is_still_to_be_answered_and_shows_both_states() throws IOException {
+        TypedTalk talk = new TypedTalk()
+                .type("chapel", "", "P. Example", "B1", "n")
+                .type("smelled", "", "l", "1", "none", "b", "", "0 % 4 ppm 1 ppm 1 1", "q");
+        Path path = folder.resolve("visit.yaml");
+        walk(talk, path);
+        assertThat(talk.screen())
+                .contains("It stands until this is answered too, as it is now: ")
+                .contains("What does the combustible-gas meter show")
+                .contains("Answered: smelled")
+                .contains("As left: none");
+        assertThat(assess(read(path)).testFiring().permit()).isEqualTo(Permit.FORBIDDEN);
+    }
+
+    @Test
     void a_stop_of_the_site_looked_at_again_and_still_there_stands() throws IOException {
         TypedTalk talk = new TypedTalk()
                 .type("chapel", "", "P. Example", "B1", "n")
