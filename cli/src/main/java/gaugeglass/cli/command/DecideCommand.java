@@ -99,8 +99,8 @@ final class DecideCommand {
             if (options.finding().isEmpty()) {
                 return ask(file, inspection, found);
             }
-            Found one = named(found, options.finding());
-            record(file, inspection, one, options.decision(), options.by(), options.on(), options.note());
+            List<Found> named = named(found, options.finding());
+            record(file, inspection, named, options.decision(), options.by(), options.on(), options.note());
             return done();
         }
     }
@@ -121,9 +121,11 @@ final class DecideCommand {
 
     // ---- which finding
 
-    private Found named(List<Found> all, String name) throws Refused {
+    /** The finding that is named; all of a check where its name ends in {@code :*}. */
+    private List<Found> named(List<Found> all, String name) throws Refused {
         int colon = name.indexOf(':');
         String rule = colon < 0 ? name : name.substring(0, colon);
+        boolean isEach = name.endsWith(":*");
         if (!rulebook.book().cards().containsKey(rule)) {
             List<String> known = List.copyOf(rulebook.book().cards().keySet());
             throw new Refused(
@@ -135,11 +137,12 @@ final class DecideCommand {
         }
         List<Found> fitting = all.stream()
                 .filter(found -> found.finding().rule().equals(rule)
-                        && (colon < 0 || found.finding().subject().equals(name.substring(colon + 1)))
+                        && (colon < 0 || isEach || found.finding().subject().equals(name.substring(colon + 1)))
                         && (options.boiler().isEmpty() || found.unit().equals(options.boiler())))
                 .toList();
-        if (fitting.size() == 1) {
-            return fitting.get(0);
+        boolean several = fitting.stream().map(Found::unit).distinct().count() > 1;
+        if (fitting.size() == 1 || isEach && !several && !fitting.isEmpty()) {
+            return fitting;
         }
         if (fitting.isEmpty()) {
             List<String> ids = all.stream().map(Found::id).distinct().toList();
@@ -153,7 +156,6 @@ final class DecideCommand {
                                     .map(near -> "; did you mean \"" + near + "\"?")
                                     .orElse(""));
         }
-        boolean several = fitting.stream().map(Found::unit).distinct().count() > 1;
         throw new Refused(
                 Code.WRONG_LINE,
                 rule + " was found more than once; expected "
@@ -168,44 +170,51 @@ final class DecideCommand {
                                 : "one of "
                                         + String.join(
                                                 ", ",
-                                                fitting.stream().map(Found::id).toList())));
+                                                fitting.stream().map(Found::id).toList())
+                                        + ", or " + rule + ":* for all of them"));
     }
 
     // ---- recording
 
     private void record(
-            VisitFile file, Inspection inspection, Found found, Decision decision, String by, LocalDate on, String note)
+            VisitFile file,
+            Inspection inspection,
+            List<Found> found,
+            Decision decision,
+            String by,
+            LocalDate on,
+            String note)
             throws IOException, Refused {
         if (on.isBefore(inspection.date())) {
             throw new Refused(
                     Code.WRONG_LINE,
                     "--on: " + on + " is before the visit of " + inspection.date() + "; expected that day or later");
         }
-        Decided decided = new Decided(
-                found.finding().rule(), found.unit(), found.finding().subject(), decision, by, on, note);
-        List<Decided> all = new ArrayList<>();
-        Optional<Decided> before = Optional.empty();
-        for (Decided one : inspection.decisions()) {
-            if (one.isAbout(decided.rule(), decided.unit(), decided.subject())) {
-                before = Optional.of(one);
-            } else {
-                all.add(one);
+        List<Decided> all = new ArrayList<>(inspection.decisions());
+        List<Decided> before = new ArrayList<>();
+        for (Found one : found) {
+            for (Decided old : inspection.decisions()) {
+                if (old.isAbout(one.finding().rule(), one.unit(), one.finding().subject())) {
+                    before.add(old);
+                    all.remove(old);
+                }
             }
+            all.add(new Decided(one.finding().rule(), one.unit(), one.finding().subject(), decision, by, on, note));
         }
-        all.add(decided);
         boolean isKept = file.saveDecisions(inspection.withDecisions(all));
         Paper paper = new Paper(shell.screen());
         paper.line("Recorded: " + Words.of(decision) + " by " + by + " on " + on + ".", Style.STRONG);
-        paper.hanging(
-                "  ", naming.title(decided.rule(), decided.subject()) + ", boiler " + decided.unit(), Style.PLAIN);
-        if (found.finding().isStanding()) {
+        List<String> subjects =
+                found.stream().map(one -> one.finding().subject()).toList();
+        Found first = found.get(0);
+        paper.hanging("  ", naming.title(first.finding().rule(), subjects) + ", boiler " + first.unit(), Style.PLAIN);
+        if (first.finding().isStanding()) {
             paper.hanging("  ", "The finding stands until a visit sees it put right.", Style.PLAIN);
         }
-        if (before.isPresent()) {
+        for (Decided old : before) {
             paper.hanging(
                     "  ",
-                    "Before, it was: " + Words.of(before.get().decision()) + " by "
-                            + before.get().by() + " on " + before.get().on() + ".",
+                    "Before, it was: " + Words.of(old.decision()) + " by " + old.by() + " on " + old.on() + ".",
                     Style.PLAIN);
         }
         if (!isKept) {
@@ -252,7 +261,7 @@ final class DecideCommand {
             record(
                     file,
                     now,
-                    found.get(Integer.parseInt(number.get()) - 1),
+                    List.of(found.get(Integer.parseInt(number.get()) - 1)),
                     decision(word.orElseThrow()).orElseThrow(),
                     by.orElseThrow(),
                     QuickLine.date(on.get()).orElseThrow(),

@@ -182,6 +182,23 @@ class ReportAndDecideTest {
     }
 
     @Test
+    void one_decision_may_be_about_all_that_a_check_found() throws Exception {
+        Ran ran = decide("cutoff.weekly-flush-log:*", "deferred", "--by", "The owner", "--on", "2026-09-20");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("low-water cutoffs LW-1, LW-2", "Before, it was: done by the caretaker");
+        assertThat(Files.readString(file).split("decision: deferred", -1))
+                .as("one of an earlier visit, two of this")
+                .hasSize(4);
+        assertThat(decide("cutoff.past-service-life:*", "deferred", "--by", "The owner", "--on", "2026-09-20")
+                        .code())
+                .isZero();
+        assertThat(decide("cutoff.none:*", "deferred", "--by", "The owner", "--on", "2026-09-20")
+                        .err())
+                .contains("did not find");
+    }
+
+    @Test
     void a_later_decision_takes_the_place_of_the_earlier_one() throws Exception {
         decide("cutoff.past-service-life", "deferred", "--by", "The owner", "--on", "2026-09-20");
         Ran ran = decide("cutoff.past-service-life", "done", "--by", "The owner", "--on", "2026-10-20");
