@@ -131,7 +131,7 @@ final class AskScreen {
                 }
             }
             case QUANTITY ->
-                talk.say("   With its unit, say in " + part.unit().symbol() + " (" + part.from() + " to " + part.to()
+                talk.say("   With its unit, such as " + part.unit().symbol() + " (" + part.from() + " to " + part.to()
                         + ").");
             case COUNT -> talk.say("   A whole number, " + part.from() + " to " + part.to() + ".");
             case DATE -> talk.say("   A date as 2015-08-31; month or year alone will do: 2015-08, 2015.");
