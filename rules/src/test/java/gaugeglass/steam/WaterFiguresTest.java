@@ -221,7 +221,7 @@ class WaterFiguresTest {
                         hand-press: {result: not-done}
                         cold-flush: {result: burner-idle, float: moved, switches: burner-then-feeder, refill: 4 s, feeder-water: shut-for-test}
                         bowl-drain: {result: flame-out, heat-call: held, pressure: below-cut-out, feed: live, float: moved, switches: burner-then-feeder, time: 1 s, refill: 4 s, recovery: after-level, feeder-water: water-came}
-                        slow-drain: {result: flame-out, heat-call: held, pressure: below-cut-out, feed: shut, float: moved, switches: burner-then-feeder, time: 1 s, level: in-glass, recovery: after-level, feeder-water: shut-for-test}
+                        slow-drain: {result: flame-out, heat-call: held, pressure: below-cut-out, feed: shut, float: moved, switches: burner-then-feeder, time: 1 s, level: in-glass, level-notes: noted, fall: {begin: 3 in, end: 3/4 in, time: 120 s}, recovery: after-level, feeder-water: shut-for-test}
                     - tag: probe
                       kind: probe
                       function: burner-switch
@@ -244,7 +244,7 @@ class WaterFiguresTest {
                         hand-press: {result: flame-out, float: moved, time: 1 s, recovery: held-for-reset}
                         cold-flush: {result: not-done}
                         bowl-drain: {result: not-done}
-                        slow-drain: {result: flame-out, heat-call: held, pressure: below-cut-out, feed: shut, float: moved, time: 1 s, level: in-glass, recovery: held-for-reset}
+                        slow-drain: {result: flame-out, heat-call: held, pressure: below-cut-out, feed: shut, float: moved, time: 1 s, level: in-glass, level-notes: not-noted, recovery: held-for-reset}
                 """);
         List<Outcome> ours = sound.outcomes().stream()
                 .filter(outcome ->
