@@ -115,7 +115,7 @@ public final class RulebookText {
             Caution caution = book.cautions().get(id);
             part(paper, "CAUTION", caution == null ? "" : caution.title() + ". " + caution.text());
         }
-        part(paper, "Basis", card.basis().told());
+        part(paper, "Basis", card.basis().explained());
         card.sources().forEach(source -> part(paper, "Source", source(source)));
         limits(card, paper);
         needs(card, paper);
@@ -159,7 +159,7 @@ public final class RulebookText {
                 : "; a company may set it"
                         + (limit.least().isEmpty() ? "" : " from " + limit.least())
                         + (limit.most().isEmpty() ? "" : " up to " + limit.most());
-        paper.indented(6, limit.basis().told() + "; set by " + limit.layer() + span);
+        paper.indented(6, limit.basis().explained() + "; set by " + limit.layer() + span);
         limit.sources().forEach(source -> paper.indented(6, "Source: " + source(source)));
         if (!limit.reviewBy().isEmpty()) {
             paper.indented(6, "To be looked at again by " + limit.reviewBy());

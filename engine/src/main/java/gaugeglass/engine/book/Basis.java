@@ -29,4 +29,14 @@ public enum Basis {
             case OURS -> "this rulebook's own choice";
         };
     }
+
+    /** What it means, for somebody who reads the rulebook itself. */
+    public String explained() {
+        return switch (this) {
+            case STANDARD -> "a published standard, code or government document";
+            case CALCULATED -> "follows from physics";
+            case PRACTICE -> "common practice of the trade";
+            case OURS -> told();
+        };
+    }
 }
