@@ -33,7 +33,6 @@ import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.Source;
 import gaugeglass.engine.book.Urgency;
-import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
@@ -65,9 +64,6 @@ final class ReportPages {
 
     /** As many things of one kind as have a table each in the report for the file; more share one. */
     private static final int MOST_TABLES = 8;
-
-    /** As many readings of one finding as an owner reads. */
-    private static final int MOST_SEEN = 4;
 
     /** As many open questions as an owner reads. */
     private static final int MOST_QUESTIONS = 6;
@@ -378,7 +374,7 @@ final class ReportPages {
             return new View.Finding(
                     number,
                     naming.title(first.rule(), alike.subjects()),
-                    which(alike),
+                    alike.which(),
                     first.state() == Assessment.Standing.ARISEN
                             ? "It was not there at arrival; it came up during the visit."
                             : "",
@@ -394,20 +390,12 @@ final class ReportPages {
                     isForFile ? tail(alike) : List.of());
         }
 
-        /** The tags, where the title only counts them; empty otherwise. */
-        private static String which(Alike alike) {
-            return Naming.isLeftOut(alike.subjects()) ? Naming.which(alike.subjects()) : "";
-        }
-
         /** What was seen; an owner is shown as many readings as tell what is meant, and the file keeps all. */
         private List<String> seen(Alike alike) {
-            List<String> seen = alike.seen();
-            if (isForFile || seen.size() <= MOST_SEEN + 1) {
-                return seen;
-            }
-            List<String> some = new ArrayList<>(seen.subList(0, MOST_SEEN));
-            some.add("And so on: what was read at the others stands in the full report for the file.");
-            return some;
+            return isForFile
+                    ? alike.seen()
+                    : alike.seenInShort(
+                            "And so on: what was read at the others stands in the full report for the file.");
         }
 
         private List<Named> tail(Alike alike) {
@@ -418,7 +406,7 @@ final class ReportPages {
                     tail.add(new Named("Limit", limit.value() + ": " + limit.meaning() + " (" + limit.setBy() + ")"));
                 }
             }
-            boolean isShort = !Naming.isLeftOut(alike.subjects());
+            boolean isShort = alike.which().isEmpty();
             for (Finding finding : isShort ? alike.all() : List.of(first)) {
                 for (Object fact : finding.evidence()) {
                     if (isItem(fact)) {
@@ -448,14 +436,10 @@ final class ReportPages {
         }
 
         private List<Named> waived() {
-            Map<Waiver, List<Finding>> byWaiver = new LinkedHashMap<>();
-            for (Assessment.Waived one : assessment.waived()) {
-                byWaiver.computeIfAbsent(one.waiver(), k -> new ArrayList<>()).add(one.finding());
-            }
             List<Named> all = new ArrayList<>();
-            byWaiver.forEach((waiver, findings) -> {
-                for (Alike alike : Alike.of(findings)) {
-                    String which = which(alike);
+            Alike.byWaiver(assessment.waived()).forEach((waiver, findings) -> {
+                for (Alike alike : findings) {
+                    String which = alike.which();
                     all.add(new Named(
                             naming.title(alike.first().rule(), alike.subjects()),
                             (which.isEmpty() ? "" : which + ". ") + String.join(" ", seen(alike)) + " "
@@ -478,7 +462,7 @@ final class ReportPages {
             for (Alike alike : Alike.of(right)) {
                 all.add(new View.PutRight(
                         naming.title(alike.first().rule(), alike.subjects()),
-                        which(alike),
+                        alike.which(),
                         Urgencies.heading(alike.first().urgency()),
                         seen(alike),
                         alike.eachOf(finding ->

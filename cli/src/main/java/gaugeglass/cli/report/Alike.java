@@ -2,6 +2,8 @@ package gaugeglass.cli.report;
 
 import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.Assessment.Ref;
+import gaugeglass.engine.Assessment.Waived;
+import gaugeglass.engine.book.Waiver;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -14,6 +16,9 @@ import java.util.function.Function;
  * are said once, with everything that they are about.
  */
 public final class Alike {
+    /** As many readings of one finding as somebody compares. */
+    private static final int MOST_SEEN = 4;
+
     private final List<Finding> all;
 
     private Alike(List<Finding> all) {
@@ -32,6 +37,17 @@ public final class Alike {
             group.sort((one, other) -> Naming.compare(one.subject(), other.subject()));
             all.add(new Alike(group));
         }
+        return all;
+    }
+
+    /** Gathers what is waived: by waiver in the order in which they come, and what is alike under each. */
+    public static Map<Waiver, List<Alike>> byWaiver(List<Waived> waived) {
+        Map<Waiver, List<Finding>> findings = new LinkedHashMap<>();
+        for (Waived one : waived) {
+            findings.computeIfAbsent(one.waiver(), k -> new ArrayList<>()).add(one.finding());
+        }
+        Map<Waiver, List<Alike>> all = new LinkedHashMap<>();
+        findings.forEach((waiver, found) -> all.put(waiver, of(found)));
         return all;
     }
 
@@ -92,6 +108,26 @@ public final class Alike {
                     + (others.isEmpty() ? "" : " The same of " + String.join(", ", others) + "."));
         }
         return seen;
+    }
+
+    /**
+     * What was seen, as far as it tells what is meant.
+     *
+     * @param rest said in the place of what is left out
+     */
+    public List<String> seenInShort(String rest) {
+        List<String> seen = seen();
+        if (seen.size() <= MOST_SEEN + 1) {
+            return seen;
+        }
+        List<String> some = new ArrayList<>(seen.subList(0, MOST_SEEN));
+        some.add(rest);
+        return some;
+    }
+
+    /** The tags, where a title of all of them only counts them; empty otherwise. */
+    public String which() {
+        return Naming.isLeftOut(subjects()) ? Naming.which(subjects()) : "";
     }
 
     /** A text of each finding, with what it is of; what all of them say stands alone, and nothing for empty ones. */

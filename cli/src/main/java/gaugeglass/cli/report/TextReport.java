@@ -33,7 +33,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -47,9 +46,6 @@ public final class TextReport {
 
     /** As many questions as somebody will go back to the boiler for. */
     private static final int MOST_WANTING = 6;
-
-    /** As many readings of one finding as somebody compares. */
-    private static final int MOST_SEEN = 4;
 
     private static final int LABEL = 9;
 
@@ -271,12 +267,8 @@ public final class TextReport {
         }
 
         private void seen(String label, Alike alike) {
-            List<String> seen = alike.seen();
-            int shown = seen.size() > MOST_SEEN + 1 ? MOST_SEEN : seen.size();
-            seen.subList(0, shown).forEach(one -> part(label, one));
-            if (shown < seen.size()) {
-                part(label, "And so on: what was read at the others stands in the report for the file.");
-            }
+            alike.seenInShort("And so on: what was read at the others stands in the report for the file.")
+                    .forEach(one -> part(label, one));
         }
 
         private void limits(Alike alike) {
@@ -314,10 +306,9 @@ public final class TextReport {
             paper.gap();
             number++;
             String lead = (number < 10 ? " " : "") + number + ". ";
-            List<String> subjects = alike.subjects();
-            paper.hanging(lead, naming.title(alike.first().rule(), subjects), Style.STRONG);
-            if (Naming.isLeftOut(subjects)) {
-                part("Which", Naming.which(subjects));
+            paper.hanging(lead, naming.title(alike.first().rule(), alike.subjects()), Style.STRONG);
+            if (!alike.which().isEmpty()) {
+                part("Which", alike.which());
             }
         }
 
@@ -391,12 +382,8 @@ public final class TextReport {
             }
             heading("Waived", Style.WARNING);
             paper.line("Found all the same. Somebody answers for leaving each as it is.", Style.PLAIN);
-            Map<Waiver, List<Finding>> byWaiver = new LinkedHashMap<>();
-            for (Assessment.Waived one : assessment.waived()) {
-                byWaiver.computeIfAbsent(one.waiver(), k -> new ArrayList<>()).add(one.finding());
-            }
-            byWaiver.forEach((waiver, findings) -> {
-                for (Alike alike : Alike.of(findings)) {
+            Alike.byWaiver(assessment.waived()).forEach((waiver, findings) -> {
+                for (Alike alike : findings) {
                     title(alike);
                     seen("Seen", alike);
                     part("Would be", Urgencies.heading(alike.first().urgency()));
