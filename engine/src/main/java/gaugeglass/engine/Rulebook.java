@@ -133,10 +133,8 @@ public final class Rulebook {
     /** The items that a reckoned one is worked out from, in the reckoning's order; none for one that is observed. */
     public List<ItemType> workedOutFrom(ItemType item) {
         List<ItemType> from = new ArrayList<>();
-        for (Reckoning reckoning : reckonings) {
-            if (vocabulary().item(reckoning.gives()).filter(item::equals).isPresent()) {
-                reckoning.needs().forEach(need -> vocabulary().item(need).ifPresent(from::add));
-            }
+        for (Reckoning reckoning : givers(item)) {
+            reckoning.needs().forEach(need -> vocabulary().item(need).ifPresent(from::add));
         }
         return from;
     }
@@ -144,14 +142,19 @@ public final class Rulebook {
     /** The limits that a reckoned item is worked out with; none for one that is observed. */
     public List<Limit> workedOutWith(ItemType item) {
         List<Limit> with = new ArrayList<>();
-        for (Reckoning reckoning : reckonings) {
-            if (vocabulary().item(reckoning.gives()).filter(item::equals).isPresent()) {
-                for (String limit : reckoning.limits()) {
-                    with.add(book().limits().get(limit));
-                }
-            }
+        for (Reckoning reckoning : givers(item)) {
+            reckoning.limits().forEach(limit -> with.add(book().limits().get(limit)));
         }
         return with;
+    }
+
+    private List<Reckoning> givers(ItemType item) {
+        return reckonings.stream()
+                .filter(reckoning -> vocabulary()
+                        .item(reckoning.gives())
+                        .filter(item::equals)
+                        .isPresent())
+                .toList();
     }
 
     /**
@@ -162,9 +165,7 @@ public final class Rulebook {
      * @return in the order of the reckonings, then the roster's; what lacks an answer is left out
      */
     public List<Record> reckoned(Observations observations, LocalDate date) {
-        Observations seen = observed(observations);
-        Facts facts =
-                Facts.of(seen, seen.hasAsLeft() ? State.AS_LEFT : State.AS_FOUND, date, book().allLimits(), reckonings);
+        Facts facts = Facts.of(observed(observations), State.AS_LEFT, date, book().allLimits(), reckonings);
         List<Record> all = new ArrayList<>();
         for (Reckoning reckoning : reckonings) {
             for (Slot slot : facts.table(reckoning.gives()).all()) {

@@ -16,7 +16,6 @@ import gaugeglass.steam.observed.WaterUse.ReadingHours;
 import gaugeglass.steam.reckon.MakeUp;
 import gaugeglass.steam.reckon.MeterLog;
 import gaugeglass.steam.reckon.MeterLog.Reading;
-import gaugeglass.steam.reckon.MeterLog.Since;
 import gaugeglass.steam.reckon.MeterLog.Span;
 import gaugeglass.steam.reckon.Saturation;
 import java.util.ArrayList;
@@ -76,8 +75,7 @@ public record MakeUpHistory(List<Step> steps, int unread) {
         int unread = 0;
         for (String tag : observations.roster("meter-reading").tags(State.AS_LEFT)) {
             Optional<MeterReading> row = seen(observations, MeterReading.class, List.of(tag));
-            row.ifPresent(read -> readings.add(new Reading(
-                    tag, read.on(), read.dial(), Since.valueOf(read.since().name()))));
+            row.ifPresent(read -> readings.add(WaterUsed.reading(read)));
             unread += row.isEmpty() ? 1 : 0;
         }
         // Without the dial's size a reading that fell is explained by nothing.

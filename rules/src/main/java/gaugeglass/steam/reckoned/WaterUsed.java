@@ -194,16 +194,19 @@ public final class WaterUsed {
 
     private static List<Reading> readings(Seen seen) {
         List<Reading> readings = new ArrayList<>();
-        for (MeterReading row : seen.each(MeterReading.class)) {
-            Since since =
-                    switch (row.since()) {
-                        case FIRED -> Since.FIRED;
-                        case UNFIRED -> Since.UNFIRED;
-                        case NEW_START -> Since.NEW_START;
-                    };
-            readings.add(new Reading(row.which(), row.on(), row.dial(), since));
-        }
+        seen.each(MeterReading.class).forEach(row -> readings.add(reading(row)));
         return MeterLog.inOrder(readings);
+    }
+
+    /** A row of the log as it is reckoned with. */
+    static Reading reading(MeterReading row) {
+        Since since =
+                switch (row.since()) {
+                    case FIRED -> Since.FIRED;
+                    case UNFIRED -> Since.UNFIRED;
+                    case NEW_START -> Since.NEW_START;
+                };
+        return new Reading(row.which(), row.on(), row.dial(), since);
     }
 
     private static List<Span> spans(Seen seen) {
