@@ -16,8 +16,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The words in braces in what a line of work needs: {@code {main.pipe.size}} stands for what was seen of the thing that the
- * work is done to. It is an item's id, or with an item of several values the id and the value's name.
+ * The words in braces in what a line of work needs: they stand for what was seen of the thing that the work is done
+ * to. It is an item's id, or with an item of several values the id, a dot and the value's name.
  */
 public final class PartWords {
     private static final Pattern PLACE = Pattern.compile("\\{([^{}]*)\\}");
@@ -96,7 +96,7 @@ public final class PartWords {
                             0,
                             remedy.id(),
                             "{" + name + "} is no observation",
-                            "an item's id, or with one of its values as in {main.pipe.size}",
+                            "an item's id, or its id, a dot and the name of one of its values",
                             Nearest.to(name, known).orElse("")));
                 } else if (!isKnownOf(place.get().item(), vocabulary, kinds)) {
                     mistakes.add(new Mistake(
