@@ -492,10 +492,7 @@ class PhoneInBrowserTest {
                 + " && !one.textContent.includes('jumpered'))");
         browser.tap(answered("sound"));
         assertThat(heading()).isEqualTo("The firing stage is closed");
-        browser.tap(
-                "[...document.querySelectorAll('#screen .listed')].find((one) => one.textContent.includes('jumpered'))");
-        browser.button("It was put right or tested again: answer as it is now");
-        browser.tap(answered("in-circuit"));
+        putRight("jumpered", "in-circuit");
         assertThat(browser.text("document.getElementById('where').textContent")).startsWith("Firing");
 
         browser.button("Save");
@@ -504,6 +501,14 @@ class PhoneInBrowserTest {
         assertThat(assessment.findings())
                 .anyMatch(finding -> finding.rule().equals("cutoff.bypassed") && !finding.isStanding());
         assertThat(assessment.testFiring().permit()).isEqualTo(Assessment.Permit.NOTHING_FOUND_AGAINST);
+    }
+
+    /** From the list of what stands in the way: the answer that says this is answered again as it is now. */
+    private void putRight(String found, String now) throws Exception {
+        browser.tap("[...document.querySelectorAll('#screen .listed')].find((one) => one.textContent.includes('" + found
+                + "'))");
+        browser.button("It was put right or tested again: answer as it is now");
+        browser.tap(answered(now));
     }
 
     @Test
@@ -523,10 +528,7 @@ class PhoneInBrowserTest {
             }
         }
         assertThat(heading()).isEqualTo("The firing stage is closed");
-        browser.tap(
-                "[...document.querySelectorAll('#screen .listed')].find((one) => one.textContent.includes('smelled'))");
-        browser.button("It was put right or tested again: answer as it is now");
-        browser.tap(answered("none"));
+        putRight("smelled", "none");
         assertThat(browser.text("document.getElementById('where').textContent")).startsWith("Firing");
 
         browser.button("Save");
