@@ -29,6 +29,7 @@ final class PackCommand {
                 "PACK FORM|Write rule, card and scenarios into a pack from a short form (YAML, or rows of a CSV).");
         WORK.put("try", "PACK [TEXT]|Try the scenarios of a pack's own checks, and tell which are wanting.");
         WORK.put("differs", "PACK...|Tell what packs change against the standard, as a page for a meeting.");
+        WORK.put("changes", "PACK...|Tell what changed in the rulebook since the version that packs were made for.");
         WORK.put(
                 "replay",
                 "PACK FILE...|Judge inspections without and with a pack, and tell every outcome that differs.");
@@ -109,6 +110,7 @@ final class PackCommand {
                 return tried.failed() == 0 ? Code.JUDGED : Code.FOUND;
             }
             case "differs" -> print(shell, tools.differs(tools.places(words)));
+            case "changes" -> print(shell, tools.changes(tools.places(words)));
             case "replay" -> {
                 List<String> before =
                         said.hasMatchedOption("--before") ? List.of(FullLine.value(said, "--before")) : List.of();

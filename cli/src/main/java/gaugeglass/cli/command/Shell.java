@@ -123,6 +123,7 @@ public final class Shell {
             if (laid.isPresent()) {
                 tailoring = Optional.of(laid.get().tailoring());
                 tailored = laid.get().loader();
+                laid.get().ages().forEach(line -> say("gaugeglass: " + line));
             } else {
                 tailoring = Optional.empty();
             }

@@ -1,11 +1,14 @@
 package gaugeglass.cli.pack;
 
 import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.history.History;
+import gaugeglass.engine.history.Release;
 import gaugeglass.engine.pack.CompiledPack;
 import gaugeglass.engine.pack.Pack;
 import gaugeglass.engine.pack.PackFiles;
 import gaugeglass.engine.pack.PackReader;
 import gaugeglass.engine.pack.Tailoring;
+import gaugeglass.engine.pack.Upgrade;
 import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.reading.SourceText;
@@ -37,8 +40,22 @@ public final class Laying {
      * Packs laid over a rulebook.
      *
      * @param loader where all classes are, those of the packs too
+     * @param upgrades for each pack, lowest first, what changed since the version that it was made for
      */
-    public record Laid(Tailoring tailoring, ClassLoader loader) {}
+    public record Laid(Tailoring tailoring, ClassLoader loader, List<Upgrade> upgrades) {
+        public Laid {
+            upgrades = List.copyOf(upgrades);
+        }
+
+        /** For each pack that was made for another version of the rulebook, one line that says so. */
+        public List<String> ages() {
+            List<String> lines = new ArrayList<>();
+            for (int i = 0; i < upgrades.size(); i++) {
+                Upgraded.line(tailoring.packs().get(i), upgrades.get(i)).ifPresent(lines::add);
+            }
+            return lines;
+        }
+    }
 
     /**
      * Lays packs on.
@@ -71,6 +88,23 @@ public final class Laying {
      * @param isSigned whether a pack with rules must be signed by a trusted key; not where its maker is at work on it
      */
     static Laid laid(StoredBook standard, List<Path> paths, Supplier<Path> home, ClassLoader loader, boolean isSigned) {
+        History history = History.of(loader);
+        try {
+            return laid(standard, paths, home, loader, isSigned, history);
+        } catch (Mistakes e) {
+            Release here = history.here();
+            throw new Mistakes(
+                    e.all().stream().map(one -> Upgrade.explained(one, here)).toList());
+        }
+    }
+
+    private static Laid laid(
+            StoredBook standard,
+            List<Path> paths,
+            Supplier<Path> home,
+            ClassLoader loader,
+            boolean isSigned,
+            History history) {
         List<Pack> packs = new ArrayList<>();
         List<Mistake> mistakes = new ArrayList<>();
         Map<String, StoredBook> compiled = new HashMap<>();
@@ -104,7 +138,15 @@ public final class Laying {
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
-        return new Laid(Tailoring.of(standard, packs, new SteamTrade(), compiled), last);
+        Tailoring tailoring = Tailoring.of(standard, packs, new SteamTrade(), compiled);
+        List<Upgrade> upgrades = tailoring.packs().stream()
+                .map(pack -> Upgrade.of(
+                        pack,
+                        Optional.ofNullable(compiled.get(pack.name())),
+                        standard.book().version(),
+                        history))
+                .toList();
+        return new Laid(tailoring, last, upgrades);
     }
 
     /** The rulebook as its build left it; writing it anew could order parts of it otherwise. */

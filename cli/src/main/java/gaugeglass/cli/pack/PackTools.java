@@ -113,13 +113,7 @@ public final class PackTools {
         List<String> lines = new ArrayList<>();
         for (Pack pack : laid.tailoring().packs()) {
             lines.add(pack.files().name() + ": can be laid on; " + pack.laidOn().told());
-            if (!pack.madeFor().equals(standard.book().version())) {
-                lines.add("  It was made for version " + pack.madeFor() + " of "
-                        + standard.book().name()
-                        + "; this is version " + standard.book().version()
-                        + ". Look at what it changes: gaugeglass pack differs "
-                        + pack.files().name());
-            }
+            told(laid, pack, false).forEach(line -> lines.add("  " + line));
             if (pack.files().hasRules()) {
                 try {
                     lines.add("  Signed with the trusted key " + new Keys(home.get()).verify(pack.files()) + ".");
@@ -129,6 +123,22 @@ public final class PackTools {
                 Untested untested = untested(laid, pack);
                 untested.lines().forEach(line -> lines.add("  " + line));
             }
+        }
+        return lines;
+    }
+
+    private static List<String> told(Laid laid, Pack pack, boolean isWhole) {
+        int at = laid.tailoring().packs().indexOf(pack);
+        return Upgraded.told(pack, laid.upgrades().get(at), isWhole);
+    }
+
+    /** What changed in the rulebook since the version that each pack was made for, all of it. */
+    public List<String> changes(List<Path> paths) {
+        Laid laid = laid(paths);
+        List<String> lines = new ArrayList<>();
+        for (Pack pack : laid.tailoring().packs()) {
+            lines.add(pack.files().name() + ": " + pack.laidOn().told());
+            told(laid, pack, true).forEach(line -> lines.add("  " + line));
         }
         return lines;
     }
@@ -452,7 +462,10 @@ public final class PackTools {
             }
             Files.createDirectories(kept.getParent());
             move(zip(pack.files()), kept);
-            return List.of(pack.laidOn().told() + ": taken; use it with --pack " + name);
+            List<String> lines = new ArrayList<>();
+            lines.add(pack.laidOn().told() + ": taken; use it with --pack " + name);
+            told(laid, pack, false).forEach(line -> lines.add("  " + line));
+            return lines;
         } catch (Mistakes e) {
             List<Mistake> all = new ArrayList<>(e.all());
             all.add(new Mistake(

@@ -27,18 +27,20 @@ public record Ran(int code, String out, String err) {
         return on(screen, input.getBytes(StandardCharsets.UTF_8), 2, args);
     }
 
+    /** With what the program brings along found elsewhere. */
+    static Ran from(ClassLoader loader, String... args) {
+        return on(PLAIN, new byte[0], 2, loader, args);
+    }
+
     static Ran on(Screen screen, byte[] input, int threads, String... args) {
+        return on(screen, input, threads, Ran.class.getClassLoader(), args);
+    }
+
+    private static Ran on(Screen screen, byte[] input, int threads, ClassLoader loader, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Shell shell = new Shell(
-                        new ByteArrayInputStream(input),
-                        out,
-                        err,
-                        screen,
-                        false,
-                        "of the test",
-                        threads,
-                        Ran.class.getClassLoader())
+                        new ByteArrayInputStream(input), out, err, screen, false, "of the test", threads, loader)
                 .at(() -> LocalDateTime.of(2026, 9, 14, 8, 30), () -> 0)
                 .home(() -> HOME);
         int code = Commands.run(args, shell);

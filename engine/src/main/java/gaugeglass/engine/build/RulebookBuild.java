@@ -1,7 +1,10 @@
 package gaugeglass.engine.build;
 
+import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.StoredBook;
 import gaugeglass.engine.drools.Judges;
+import gaugeglass.engine.history.History;
+import gaugeglass.engine.history.Release;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.vocabulary.ItemType;
@@ -30,8 +33,9 @@ public final class RulebookBuild {
      *
      * @param stored its words, limits and index
      * @param compiled its classes
+     * @param release what is recorded of it when it is released
      */
-    public record Built(StoredBook stored, RuleCompiler.Compiled compiled) {
+    public record Built(StoredBook stored, RuleCompiler.Compiled compiled, Release release) {
         /** Where the compiled rules and the observation classes are found together. */
         public ClassLoader loader() {
             return compiled.loader(Thread.currentThread().getContextClassLoader());
@@ -56,9 +60,9 @@ public final class RulebookBuild {
         if (!mistakes.isEmpty()) {
             throw new Mistakes(mistakes);
         }
-        StoredBook stored =
-                new StoredBook(trade.getClass().getName(), vocabulary, source.book(name, version, compiled.models()));
-        Built built = new Built(stored, compiled);
+        Book book = source.book(name, version, compiled.models());
+        StoredBook stored = new StoredBook(trade.getClass().getName(), vocabulary, book);
+        Built built = new Built(stored, compiled, source.release(book));
         // This lays every rule out for the second judge, which refuses what it does not know.
         Judges.of(stored.book().models(), stored.book().rules(), built.loader());
         return built;
@@ -132,9 +136,13 @@ public final class RulebookBuild {
             Files.createDirectories(path.getParent());
             Files.write(path, file.getValue());
         }
-        Path stored = out.resolve(StoredBook.PATH);
-        Files.createDirectories(stored.getParent());
-        Files.writeString(stored, built.stored().write(), StandardCharsets.UTF_8);
+        write(out.resolve(StoredBook.PATH), built.stored().write());
+        write(out.resolve(History.FOLDER + History.HERE), built.release().write());
+    }
+
+    private static void write(Path file, String text) throws IOException {
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text, StandardCharsets.UTF_8);
     }
 
     /** Classes of rules that are no more would otherwise be packed with those of today. */

@@ -8,10 +8,14 @@ import gaugeglass.engine.book.Diagnosis;
 import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.Remedy;
 import gaugeglass.engine.book.RuleEntry;
+import gaugeglass.engine.history.Release;
+import gaugeglass.engine.history.Retired;
+import gaugeglass.engine.history.Sort;
 import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Trade;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.io.IOException;
@@ -26,18 +30,24 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * A rulebook as people write it: a folder with {@code limits.yaml}, {@code cautions.yaml}, {@code remedies.yaml},
- * {@code diagnoses.yaml} and, for each subject, {@code subject.drl} and {@code subject.cards.yaml}.
+ * {@code diagnoses.yaml} and, for each subject, {@code subject.drl} and {@code subject.cards.yaml}; and {@code retired.yaml},
+ * once an id that was released is no more.
  */
 public final class RulebookSource {
     private static final String CARDS = ".cards.yaml";
     private static final String RULES = ".drl";
+    private static final String RETIRED = "retired.yaml";
 
     private final Map<String, String> texts;
     private final Vocabulary vocabulary;
@@ -48,6 +58,7 @@ public final class RulebookSource {
     private final Map<String, Caution> cautions = new LinkedHashMap<>();
     private final Map<String, Remedy> remedies = new LinkedHashMap<>();
     private final List<Diagnosis> diagnoses = new ArrayList<>();
+    private final List<Retired> retired = new ArrayList<>();
     private final List<WrittenRule> rules = new ArrayList<>();
     private List<RuleEntry> entries = List.of();
 
@@ -96,6 +107,11 @@ public final class RulebookSource {
         Map<String, Diagnosis> byId = new LinkedHashMap<>();
         table("diagnoses.yaml", "diagnoses", BookReader::diagnosis, Diagnosis::id, byId);
         diagnoses.addAll(byId.values());
+        if (texts.containsKey(RETIRED)) {
+            Map<String, Retired> gone = new LinkedHashMap<>();
+            table(RETIRED, "retired", Retired::read, one -> one.sort().word() + " " + one.id(), gone);
+            retired.addAll(gone.values());
+        }
         BiFunction<String, Form, Card> card = (subject, form) -> BookReader.card(form, subject);
         texts.forEach((name, text) -> {
             if (name.endsWith(CARDS)) {
@@ -111,6 +127,7 @@ public final class RulebookSource {
         entries = new RuleLint(vocabulary, cards, limits, mistakes).entries(rules);
         if (mistakes.isEmpty()) {
             new BookLint(this, mistakes).check();
+            retired.forEach(this::retired);
         }
     }
 
@@ -133,6 +150,45 @@ public final class RulebookSource {
         } catch (Mistakes e) {
             mistakes.addAll(e.all());
         }
+    }
+
+    /** What is no more must not be there, and what stands in its place must be, or have been. */
+    private void retired(Retired one) {
+        Set<String> live = live(one.sort());
+        Consumer<String> wrong = what -> mistakes.add(new Mistake(RETIRED, 0, 0, one.id(), what, "", ""));
+        if (live.contains(one.id())) {
+            wrong.accept("it is retired, and there is a " + one.sort().word() + " of this id all the same");
+        }
+        for (String id : one.instead()) {
+            boolean isKnown = live.contains(id)
+                    || retired.stream()
+                            .anyMatch(other ->
+                                    other.sort() == one.sort() && other.id().equals(id));
+            if (!isKnown) {
+                wrong.accept("\"" + id + "\", which is to stand in its place, is no "
+                        + one.sort().word());
+            }
+        }
+    }
+
+    private Set<String> live(Sort sort) {
+        return switch (sort) {
+            case LIMIT -> limits.keySet();
+            case CHECK -> cards.keySet();
+            case ITEM -> vocabulary.items().stream().map(ItemType::id).collect(Collectors.toSet());
+            case CAUTION -> cautions.keySet();
+            case REMEDY -> remedies.keySet();
+        };
+    }
+
+    /** What is recorded of the whole, for the day on which it is released. */
+    Release release(Book book) {
+        Map<String, Set<String>> conditions = new TreeMap<>();
+        rules.forEach(rule ->
+                conditions.computeIfAbsent(rule.card(), card -> new TreeSet<>()).add(rule.text()));
+        Map<String, String> texts = new TreeMap<>();
+        conditions.forEach((card, all) -> texts.put(card, String.join("", all)));
+        return Release.of(book, vocabulary, texts, retired);
     }
 
     /** The rules as written, in the order of files. */
