@@ -101,7 +101,7 @@ public record MakeUpHistory(List<Step> steps, int unread) {
         return ONE_GALLON.dividedBy(share.valueIn(Unit.PERCENT));
     }
 
-    private static Optional<Quantity> output(Observations observations, Quantity outputOfInput) {
+    static Optional<Quantity> output(Observations observations, Quantity outputOfInput) {
         boolean isMarked = seen(observations, PlateOutputMark.class, List.of())
                 .filter(plate -> plate.mark() == PlateMark.MARKED)
                 .isPresent();
@@ -114,7 +114,7 @@ public record MakeUpHistory(List<Step> steps, int unread) {
     }
 
     /** An answer as left, or else as found. */
-    private static <T extends Record> Optional<T> seen(Observations observations, Class<T> type, List<Object> keys) {
+    static <T extends Record> Optional<T> seen(Observations observations, Class<T> type, List<Object> keys) {
         Optional<ItemType> item = observations.vocabulary().item(type);
         return item.flatMap(known -> observations
                         .answer(known, keys, State.AS_LEFT)

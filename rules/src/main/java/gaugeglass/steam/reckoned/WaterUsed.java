@@ -42,13 +42,13 @@ import java.util.function.Function;
  */
 public final class WaterUsed {
     /** How far back the figures look. */
-    static final String LOOK_BACK = "water-use.look-back";
+    public static final String LOOK_BACK = "water-use.look-back";
 
     /** How many days in service without any use nobody believes. */
     static final String ZERO_DAYS = "water-use.zero-days";
 
     private static final String READING = "meter-reading";
-    private static final Quantity MOST = Quantity.of(10_000_000, Unit.GALLON);
+    static final Quantity MOST = Quantity.of(10_000_000, Unit.GALLON);
     static final Quantity OPEN_AIR = Quantity.of(0, Unit.PSI);
     private static final Quantity MOST_TIME = Quantity.of(3660, Unit.DAY);
     private static final Quantity MOST_TIMES = Quantity.of(1000, Unit.TIMES);
@@ -226,7 +226,7 @@ public final class WaterUsed {
         return days(seen.limit(LOOK_BACK));
     }
 
-    private static long days(Quantity time) {
+    static long days(Quantity time) {
         Rational days = time.valueIn(Unit.DAY);
         return days.numerator().divide(days.denominator()).longValueExact();
     }
@@ -259,7 +259,7 @@ public final class WaterUsed {
         return believed(seen, before);
     }
 
-    private static Quantity most(Quantity quantity, Quantity most) {
+    static Quantity most(Quantity quantity, Quantity most) {
         return quantity.isAbove(most) ? most : quantity;
     }
 
@@ -283,6 +283,23 @@ public final class WaterUsed {
             throw seen.another(READING, why);
         }
         return MeterLog.used(spans).valueIn(Unit.GALLON).dividedBy(sum);
+    }
+
+    /** The burner's hours over the spans whose use is known. */
+    static Quantity hours(List<Span> spans, Function<String, Quantity> ofReading) {
+        Quantity hours = Quantity.of(0, Unit.HOUR);
+        for (Span span : spans) {
+            if (span.isKnown()) {
+                hours = hours.plus(ofReading.apply(span.to().tag()));
+            }
+        }
+        return hours;
+    }
+
+    /** Make-up as a share of the steam that so much output makes in so many hours, above zero. */
+    static Quantity share(Quantity used, Quantity output, Quantity hours) {
+        return MakeUp.shareOfSteam(used, output, most(hours, MOST_TIME), OPEN_AIR, Saturation.STANDARD_ATMOSPHERE)
+                .quantity(MakeUp.SHARE);
     }
 
     // ---- the reckonings
@@ -375,21 +392,12 @@ public final class WaterUsed {
                 return List.of();
             }
             List<Span> year = believed(seen, lastYear(seen, spans(seen)));
-            Quantity hours = Quantity.of(0, Unit.HOUR);
-            for (Span span : year) {
-                if (span.isKnown()) {
-                    hours = hours.plus(
-                            seen.of(ReadingHours.class, span.to().tag()).hours());
-                }
-            }
+            Quantity hours = hours(year, tag -> seen.of(ReadingHours.class, tag).hours());
             if (hours.signum() == 0) {
                 throw seen.another(READING, "none with burner hours");
             }
             Quantity used = most(MeterLog.used(year), MOST);
-            Quantity output = seen.the(GrossOutput.class).output();
-            Quantity share = MakeUp.shareOfSteam(
-                            used, output, most(hours, MOST_TIME), OPEN_AIR, Saturation.STANDARD_ATMOSPHERE)
-                    .quantity(MakeUp.SHARE);
+            Quantity share = share(used, seen.the(GrossOutput.class).output(), hours);
             return List.of(new ShareOfSteam(share, used));
         }
     }
