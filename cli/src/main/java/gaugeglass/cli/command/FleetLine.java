@@ -17,16 +17,17 @@ final class FleetLine {
         CommandSpec fleet = FullLine.command(
                 "fleet",
                 "Judge any number of inspections and print what they come to together: the worst sites, the most common"
-                        + " findings, what falls due, what is left open, and which checks never found anything.");
+                        + " findings, what falls due, make-up that stands out, what is left open, and which checks never found anything.");
         fleet.addPositional(FullLine.inputs());
         fleet.addOption(FullLine.lines());
         fleet.addOption(FullLine.pack());
         fleet.addOption(
                 FullLine.valued("--as", "FORM", "Results as text, csv (one table, see --table) or json (everything)."));
-        fleet.addOption(FullLine.valued(
-                "--table",
-                "NAME",
-                "Which table csv holds: sites (unless told), findings, due, open, never-found; every row of it."));
+        fleet.addOption(
+                FullLine.valued(
+                        "--table",
+                        "NAME",
+                        "Which table csv holds: sites (unless told), findings, due, make-up, open, never-found; every row of it."));
         fleet.addOption(FullLine.valued(
                 "--top", "ROWS", "How many rows of each table the text shows; " + TOP + " unless told."));
         fleet.addOption(FullLine.valued(

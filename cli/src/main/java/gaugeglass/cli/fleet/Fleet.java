@@ -77,7 +77,14 @@ public final class Fleet {
             due[next++] = one.day().isPresent() ? day(one.day().get()) : Site.Stand.NO_DAY;
         }
         return new Site.Stand(
-                unit.id(), day, (byte) unit.testFiring(), (byte) unit.release(), unit.found(), unit.counts(), due);
+                unit.id(),
+                day,
+                (byte) unit.testFiring(),
+                (byte) unit.release(),
+                unit.found(),
+                unit.counts(),
+                due,
+                WaterYears.of(unit.water(), day));
     }
 
     private static int day(LocalDate date) {

@@ -5,10 +5,13 @@ import gaugeglass.cli.table.Csv;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.facts.Missing;
+import gaugeglass.engine.quantity.Rational;
+import gaugeglass.engine.text.Words;
 import java.io.Writer;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** One of a fleet's tables for a spreadsheet, whole. */
 public final class FleetCsv {
@@ -28,6 +31,7 @@ public final class FleetCsv {
             case SITES -> sites(out);
             case FINDINGS -> findings(out);
             case DUE -> due(out);
+            case MAKE_UP -> makeUp(out);
             case OPEN -> open(out);
             case NEVER_FOUND -> never(out);
         }
@@ -82,23 +86,78 @@ public final class FleetCsv {
     private void due(Writer out) {
         try (Csv csv = Csv.to(
                 out,
-                List.of("site", "name", "boiler", "about", "check", "title", "dated by", "due", "quarter", "state"))) {
+                List.of(
+                        "site",
+                        "name",
+                        "boiler",
+                        "about",
+                        "tag",
+                        "check",
+                        "title",
+                        "dated by",
+                        "due",
+                        "quarter",
+                        "state"))) {
             totals.eachDue(one -> {
-                boolean isKnown = one.day() != Site.Stand.NO_DAY;
-                LocalDate day = isKnown ? LocalDate.ofEpochDay(one.day()) : LocalDate.MIN;
                 csv.row(List.of(
                         one.site(),
                         one.siteName(),
                         one.unit(),
                         naming.subject(book.card(one.rule()).about(), one.subject()),
+                        one.subject(),
                         one.rule(),
                         book.card(one.rule()).title(),
                         one.item(),
-                        isKnown ? day.toString() : "",
-                        isKnown ? Totals.Quarter.of(day).toString() : "",
-                        !isKnown ? "date not seen" : day.isAfter(totals.asOf()) ? "to come" : "overdue"));
+                        one.day().map(LocalDate::toString).orElse(""),
+                        one.day().map(day -> Totals.Quarter.of(day).toString()).orElse(""),
+                        one.day()
+                                .map(day -> day.isAfter(totals.asOf()) ? "to come" : "overdue")
+                                .orElse("date not seen")));
             });
         }
+    }
+
+    private void makeUp(Writer out) {
+        List<String> headings = List.of(
+                "site",
+                "name",
+                "boiler",
+                "year",
+                "gallons a day",
+                "percent of steam",
+                "earlier years",
+                "compared by",
+                "their middle",
+                "times their middle",
+                "sites",
+                "their middle percent",
+                "times the sites",
+                "stands out against");
+        MakeUps all = totals.makeUps();
+        try (Csv csv = Csv.to(out, headings)) {
+            for (MakeUps.Row row : all.rows()) {
+                Optional<MakeUps.Own> own = row.own();
+                csv.row(List.of(
+                        row.site(),
+                        row.siteName(),
+                        row.unit(),
+                        String.valueOf(row.year()),
+                        MakeUps.told(row.perDay(), 3),
+                        told(row.share(), 3),
+                        own.map(one -> String.valueOf(one.years())).orElse(""),
+                        own.map(one -> Words.spoken(one.by())).orElse(""),
+                        told(own.map(MakeUps.Own::middle), 3),
+                        told(own.flatMap(MakeUps.Own::times), 2),
+                        all.usual().map(one -> String.valueOf(one.sites())).orElse(""),
+                        told(all.usual().map(MakeUps.Usual::middle), 3),
+                        told(row.times(), 2),
+                        Words.spoken(row.out())));
+            }
+        }
+    }
+
+    private static String told(Optional<Rational> number, int places) {
+        return number.map(one -> MakeUps.told(one, places)).orElse("");
     }
 
     private void open(Writer out) {

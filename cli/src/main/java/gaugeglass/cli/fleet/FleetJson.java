@@ -6,10 +6,14 @@ import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.facts.Missing;
+import gaugeglass.engine.quantity.Rational;
 import gaugeglass.engine.reading.NodeWriter;
+import gaugeglass.engine.text.Words;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -57,7 +61,8 @@ public final class FleetJson {
         one(out, "asOf", totals.asOf().toString());
         rows(out, "sites", totals.sites(), FleetJson::site);
         rows(out, "findings", totals.found(), this::found);
-        rows(out, "due", totals.due(), this::due);
+        due(out);
+        makeUp(out);
         rows(out, "open", totals.open(), this::open);
         rows(out, "neverFound", totals.never(), this::never);
         out.accept("\n}\n");
@@ -97,6 +102,77 @@ public final class FleetJson {
                 "boilers", row.units(),
                 "sites", row.sites(),
                 "byUrgency", counts(row.byUrgency()));
+    }
+
+    /** The devices of each row are written one by one: there may be more of them than fit into one text. */
+    private void due(Consumer<String> out) {
+        out.accept(",\n  \"due\" : [");
+        String before = "\n    ";
+        for (Totals.DueRow row : totals.due()) {
+            String whole = NodeWriter.line(due(row));
+            out.accept(before + whole.substring(0, whole.length() - 1) + ",\"devices\":[");
+            String[] between = {"\n      "};
+            totals.eachDue(row, one -> {
+                out.accept(between[0] + NodeWriter.line(device(one)));
+                between[0] = ",\n      ";
+            });
+            out.accept("]}");
+            before = ",\n    ";
+        }
+        out.accept(totals.due().isEmpty() ? "]" : "\n  ]");
+    }
+
+    private static Map<String, Object> device(Totals.DueThing one) {
+        return fields(
+                "site",
+                one.site(),
+                "siteName",
+                one.siteName(),
+                "boiler",
+                one.unit(),
+                "tag",
+                one.subject(),
+                "due",
+                one.day().map(LocalDate::toString).orElse(""));
+    }
+
+    private void makeUp(Consumer<String> out) {
+        MakeUps all = totals.makeUps();
+        Optional<MakeUps.Usual> usual = all.usual();
+        out.accept(",\n  \"makeUp\" : {\n    ");
+        String whole = NodeWriter.line(fields(
+                "shareSites", all.shareSites(),
+                "leastSites", MakeUps.LEAST_SITES,
+                "lowerQuarter", told(usual.map(MakeUps.Usual::lower), 3),
+                "middle", told(usual.map(MakeUps.Usual::middle), 3),
+                "upperQuarter", told(usual.map(MakeUps.Usual::upper), 3),
+                "fence", told(usual.map(MakeUps.Usual::fence), 3),
+                "rise", MakeUps.told(all.rise(), 2),
+                "leastYears", MakeUps.LEAST_YEARS));
+        out.accept(whole.substring(1, whole.length() - 1));
+        rows(out, "boilers", all.rows(), FleetJson::boiler);
+        out.accept("\n  }");
+    }
+
+    private static Map<String, Object> boiler(MakeUps.Row row) {
+        Optional<MakeUps.Own> own = row.own();
+        return fields(
+                "site", row.site(),
+                "siteName", row.siteName(),
+                "boiler", row.unit(),
+                "year", row.year(),
+                "gallonsADay", MakeUps.told(row.perDay(), 3),
+                "percentOfSteam", told(row.share(), 3),
+                "earlierYears", own.map(MakeUps.Own::years).orElse(0),
+                "comparedBy", own.map(one -> Words.of(one.by())).orElse(""),
+                "theirMiddle", told(own.map(MakeUps.Own::middle), 3),
+                "timesTheirMiddle", told(own.flatMap(MakeUps.Own::times), 2),
+                "timesTheSites", told(row.times(), 2),
+                "standsOutAgainst", Words.of(row.out()));
+    }
+
+    private static String told(Optional<Rational> number, int places) {
+        return number.map(one -> MakeUps.told(one, places)).orElse("");
     }
 
     private Map<String, Object> due(Totals.DueRow row) {

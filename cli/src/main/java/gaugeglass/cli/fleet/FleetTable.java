@@ -8,6 +8,8 @@ public enum FleetTable {
     FINDINGS,
     /** What falls due, by quarter. */
     DUE,
+    /** What each boiler's make-up comes to beside the others'. */
+    MAKE_UP,
     /** What was left open most often. */
     OPEN,
     /** What never found anything. */

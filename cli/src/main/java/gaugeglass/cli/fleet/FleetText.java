@@ -11,9 +11,11 @@ import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.facts.Missing;
+import gaugeglass.engine.quantity.Rational;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What a fleet comes to, as a person reads it: the head of each table, numbers on the left and words on the right. */
 public final class FleetText {
@@ -57,6 +59,7 @@ public final class FleetText {
         sites();
         found();
         due();
+        makeUp();
         open();
         never();
         return paper.toString();
@@ -113,11 +116,7 @@ public final class FleetText {
             for (int count : site.counts()) {
                 cells.add(count == 0 ? "-" : String.valueOf(count));
             }
-            row(
-                    cells,
-                    7,
-                    (site.name().isEmpty() ? site.id() : site.name() + " (" + site.id() + ")") + ", " + site.visited()
-                            + permits(site));
+            row(cells, 7, named(site.id(), site.name()) + ", " + site.visited() + permits(site));
         }
         more(totals.sites().size(), FleetTable.SITES);
     }
@@ -209,6 +208,72 @@ public final class FleetText {
 
     private static String dash(int count) {
         return count == 0 ? "-" : String.valueOf(count);
+    }
+
+    private void makeUp() {
+        MakeUps all = totals.makeUps();
+        List<MakeUps.Row> out = all.rows().stream().filter(MakeUps.Row::isOut).toList();
+        heading(
+                "Make-up that stands out",
+                "Of " + counted(totals.units(), "boiler") + ", the latest visit to "
+                        + all.rows().size()
+                        + " tells the year's make-up, as the meter's log has it. " + usual(all)
+                        + " A boiler stands out against itself with more than " + MakeUps.told(all.rise(), 1)
+                        + " times the middle of its earlier years, where at least " + MakeUps.LEAST_YEARS
+                        + " are known. Standing out is a question to ask, and no finding.");
+        if (out.isEmpty()) {
+            paper.indented(2, "none stands out");
+        } else {
+            row(List.of("percent", "x sites", "gal/day", "x own", "years"), 8, "boiler");
+        }
+        for (MakeUps.Row row : head(out)) {
+            row(
+                    List.of(
+                            told(row.share(), 2),
+                            told(row.times(), 1),
+                            MakeUps.told(row.perDay(), 2),
+                            told(row.own().flatMap(MakeUps.Own::times), 1),
+                            row.own().map(own -> String.valueOf(own.years())).orElse("-")),
+                    8,
+                    row.unit() + ", " + named(row.site(), row.siteName()) + ", against " + against(row));
+        }
+        if (out.size() > most) {
+            more(out.size(), FleetTable.MAKE_UP);
+        } else if (!all.rows().isEmpty()) {
+            paper.gap();
+            paper.line("All of them: --as csv --table make-up", Style.FAINT);
+        }
+    }
+
+    private static String usual(MakeUps all) {
+        if (all.usual().isEmpty()) {
+            return "A share of the steam made is known at " + counted(all.shareSites(), "site") + ", and fewer than "
+                    + MakeUps.LEAST_SITES + " tell nothing of what is usual: none is held against the others.";
+        }
+        MakeUps.Usual usual = all.usual().get();
+        return "At " + usual.sites()
+                + " sites a share of the steam made is known, and each counts once: half of them lie"
+                + " from " + MakeUps.told(usual.lower(), 2) + " % to " + MakeUps.told(usual.upper(), 2)
+                + " %, the middle one at " + MakeUps.told(usual.middle(), 2)
+                + " %. A boiler stands out against the others above " + MakeUps.told(usual.fence(), 2)
+                + " %, which is one and a half times the width of that half beyond it.";
+    }
+
+    private static String against(MakeUps.Row row) {
+        return switch (row.out()) {
+            case NOTHING -> "nothing";
+            case ITSELF -> "itself";
+            case OTHERS -> "the others";
+            case BOTH -> "the others and itself";
+        };
+    }
+
+    private static String told(Optional<Rational> number, int places) {
+        return number.map(one -> MakeUps.told(one, places)).orElse("-");
+    }
+
+    private static String named(String site, String name) {
+        return name.isEmpty() ? site : name + " (" + site + ")";
     }
 
     private void open() {

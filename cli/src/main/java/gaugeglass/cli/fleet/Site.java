@@ -26,12 +26,31 @@ final class Site {
      * @param found as {@link Found} packs them
      * @param counts how many findings stand of each urgency
      * @param due three numbers for each thing that falls due: what, of which subject, and the day
+     * @param water its make-up, of all visits
      */
-    record Stand(String unit, int visited, byte testFiring, byte release, char[] found, char[] counts, int[] due) {
+    record Stand(
+            String unit,
+            int visited,
+            byte testFiring,
+            byte release,
+            char[] found,
+            char[] counts,
+            int[] due,
+            WaterYears water) {
         static final int DUE_PARTS = 3;
 
         /** Where a due thing's day is not known. */
         static final int NO_DAY = Integer.MIN_VALUE;
+
+        /** Whether its latest visit tells what it took. */
+        boolean isWaterTold() {
+            return water.isTold(visited);
+        }
+
+        /** The same with what is known of its make-up besides. */
+        private Stand with(WaterYears all) {
+            return new Stand(unit, visited, testFiring, release, found, counts, due, all);
+        }
 
         /** The ordinal of the worst urgency that stands; one more than the last where none does. */
         int worst() {
@@ -45,19 +64,17 @@ final class Site {
     }
 
     /** Takes a unit's stand where it has none yet that is later; of two visits on one day the one read later counts. */
-    boolean take(Stand stand) {
+    void take(Stand stand) {
         for (int i = 0; i < stands.length; i++) {
             if (stands[i].unit().equals(stand.unit())) {
-                if (stand.visited() < stands[i].visited()) {
-                    return false;
-                }
-                stands[i] = stand;
-                return true;
+                Stand other = stands[i];
+                WaterYears water = other.water().and(stand.water(), stand.visited());
+                stands[i] = (stand.visited() < other.visited() ? other : stand).with(water);
+                return;
             }
         }
         stands = Arrays.copyOf(stands, stands.length + 1);
         stands[stands.length - 1] = stand;
-        return true;
     }
 
     /**

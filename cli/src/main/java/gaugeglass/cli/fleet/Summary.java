@@ -1,6 +1,7 @@
 package gaugeglass.cli.fleet;
 
 import gaugeglass.engine.Assessment.Due;
+import gaugeglass.steam.reckoned.MakeUpYear;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -26,6 +27,7 @@ public record Summary(String site, String siteName, LocalDate visited, LocalDate
      * @param words for each practice, by its number, the ordinal of what became of it; -1 where nothing is counted
      * @param open the answers that are missing, each once
      * @param due what falls due
+     * @param water what its meter tells of its make-up, year by year
      */
     record Unit(
             String id,
@@ -35,7 +37,8 @@ public record Summary(String site, String siteName, LocalDate visited, LocalDate
             char[] counts,
             byte[] words,
             List<Open> open,
-            List<Due> due) {}
+            List<Due> due,
+            List<MakeUpYear> water) {}
 
     /**
      * A question without an answer.

@@ -9,10 +9,16 @@ import gaugeglass.engine.Assessment.Wanting;
 import gaugeglass.engine.Assessment.Word;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Card;
+import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.observation.Subjects;
+import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
+import gaugeglass.steam.reckoned.GrossOutputReckoning;
+import gaugeglass.steam.reckoned.MakeUpYear;
+import gaugeglass.steam.reckoned.WaterUsed;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -48,7 +54,7 @@ public final class Summing {
     public Summary of(Judged.Visit visit) {
         List<Summary.Unit> units = new ArrayList<>();
         for (Judged.Unit unit : visit.units()) {
-            units.add(unit(unit));
+            units.add(unit(unit, visit.inspection().date()));
         }
         return new Summary(
                 visit.inspection().siteId(),
@@ -58,7 +64,7 @@ public final class Summing {
                 units);
     }
 
-    private Summary.Unit unit(Judged.Unit unit) {
+    private Summary.Unit unit(Judged.Unit unit, LocalDate visited) {
         Assessment assessment = unit.assessment();
         byte[] words = new byte[practices.size()];
         Arrays.fill(words, (byte) -1);
@@ -91,7 +97,22 @@ public final class Summing {
                 counts,
                 words,
                 open(assessment),
-                rulebook.due(unit.visited().observations()));
+                rulebook.due(unit.visited().observations()),
+                // The year is that of the visit, for whatever day it is judged.
+                MakeUpYear.of(
+                        unit.visited().observations(),
+                        limit(GrossOutputReckoning.SHARE),
+                        visited,
+                        limit(WaterUsed.LOOK_BACK)));
+    }
+
+    /** The limits in force. */
+    Map<String, Limit> limits() {
+        return rulebook.book().limits();
+    }
+
+    private Quantity limit(String id) {
+        return limits().get(id).quantity();
     }
 
     private static int permit(Permit permit) {

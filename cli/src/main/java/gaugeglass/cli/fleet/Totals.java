@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 
 /** What a fleet comes to, every list in a stated order: the same visits give the same totals, however they were judged. */
 public final class Totals {
@@ -19,6 +21,8 @@ public final class Totals {
     private final List<SiteRow> sites = new ArrayList<>();
     private final List<FoundRow> found = new ArrayList<>();
     private final List<DueRow> due = new ArrayList<>();
+    private final List<Site> inOrder;
+    private final MakeUps makeUps;
     private int units;
 
     /**
@@ -75,7 +79,14 @@ public final class Totals {
     }
 
     /** One thing that falls due; without a day where its date was not seen. */
-    record DueThing(String site, String siteName, String unit, String rule, String item, String subject, int day) {}
+    record DueThing(
+            String site,
+            String siteName,
+            String unit,
+            String rule,
+            String item,
+            String subject,
+            Optional<LocalDate> day) {}
 
     /** A question that was left open. */
     record OpenRow(String item, int open, int holdsGate, int unread) {}
@@ -112,8 +123,9 @@ public final class Totals {
     public Totals(Fleet fleet) {
         this.fleet = fleet;
         this.asOf = fleet.judgedFor;
-        List<Site> all = new ArrayList<>(fleet.sites.values());
-        all.sort(Comparator.comparing(site -> site.id));
+        this.inOrder = new ArrayList<>(fleet.sites.values());
+        inOrder.sort(Comparator.comparing(site -> site.id));
+        this.makeUps = new MakeUps(inOrder, fleet.summing.limits());
         int practices = fleet.summing.practices.size();
         int[][] byUrgency = new int[practices][Urgency.values().length];
         int[] foundSites = new int[practices];
@@ -123,7 +135,7 @@ public final class Totals {
             counts.add(new DueCount());
         }
         int number = 0;
-        for (Site site : all) {
+        for (Site site : inOrder) {
             number++;
             Site.Stand[] stands = site.stands();
             units += stands.length;
@@ -256,12 +268,23 @@ public final class Totals {
 
     /** Gives each thing that falls due: by site, then unit, then as the rulebook has it. */
     void eachDue(Consumer<DueThing> taker) {
-        List<Site> all = new ArrayList<>(fleet.sites.values());
-        all.sort(Comparator.comparing(site -> site.id));
-        for (Site site : all) {
+        eachDue(what -> true, taker);
+    }
+
+    /** Gives each thing of one row: by site, then unit, then subject. */
+    void eachDue(DueRow row, Consumer<DueThing> taker) {
+        int what = fleet.dues.known(row.rule() + ' ' + row.item());
+        eachDue(other -> other == what, taker);
+    }
+
+    private void eachDue(IntPredicate wanted, Consumer<DueThing> taker) {
+        for (Site site : inOrder) {
             for (Site.Stand stand : site.stands()) {
                 int[] due = stand.due();
                 for (int i = 0; i < due.length; i += Site.Stand.DUE_PARTS) {
+                    if (!wanted.test(due[i])) {
+                        continue;
+                    }
                     String[] parts = fleet.dues.text(due[i]).split(" ", 2);
                     taker.accept(new DueThing(
                             site.id,
@@ -270,10 +293,17 @@ public final class Totals {
                             parts[0],
                             parts[1],
                             fleet.subjects.text(due[i + 1]),
-                            due[i + 2]));
+                            due[i + 2] == Site.Stand.NO_DAY
+                                    ? Optional.empty()
+                                    : Optional.of(LocalDate.ofEpochDay(due[i + 2]))));
                 }
             }
         }
+    }
+
+    /** What the boilers take beside one another. */
+    MakeUps makeUps() {
+        return makeUps;
     }
 
     /** Most often open first, then what more often holds a permit, then by id. */

@@ -116,9 +116,12 @@ class FleetTest {
 
         // Ten years from 2018-11-20, and the day after (common practice; the limit stands in the rulebook).
         assertThat(fleet(input, "--as", "json").out())
-                .contains("\"rule\":\"cutoff.past-service-life\"", "\"quarters\":{\"2028-Q4\":1}");
+                .contains("\"rule\":\"cutoff.past-service-life\"", "\"quarters\":{\"2028-Q4\":1}")
+                .containsPattern(
+                        "\"rule\":\"cutoff.past-service-life\"[^\\]]*\\[\\s*\\{\"site\":\"elm\",\"siteName\":\"\","
+                                + "\"boiler\":\"B1\",\"tag\":\"A\",\"due\":\"2028-11-21\"\\}\\]");
         assertThat(row(table(input, "due"), "cutoff.past-service-life").getFields())
-                .contains("elm", "B1", "low-water cutoff A", "2028-11-21", "2028-Q4", "to come");
+                .contains("elm", "B1", "low-water cutoff A", "A", "2028-11-21", "2028-Q4", "to come");
         Ran later = fleet(input, "--as", "csv", "--table", "due", "--date", "2029-01-01");
         assertThat(later.out()).contains("2028-Q4,overdue");
     }
@@ -196,6 +199,9 @@ class FleetTest {
                 .isNotEmpty();
         assertThat(wrong(json.replaceFirst("\"visits\"", "\"visitors\""))).isNotEmpty();
         assertThat(wrong(json.replaceFirst("2026-Q4", "2026-Q5"))).isNotEmpty();
+        assertThat(wrong(json.replaceFirst("\"tag\":", "\"tags\":"))).isNotEmpty();
+        assertThat(wrong(json.replaceFirst("\"standsOutAgainst\":\"nothing\"", "\"standsOutAgainst\":\"\"")))
+                .isNotEmpty();
     }
 
     private static List<Error> wrong(String json) {
@@ -206,7 +212,7 @@ class FleetTest {
     @CsvSource(delimiter = '|', textBlock = """
                     fleet                            | no inspection is named; expected files, folders, or - for standard input
                     fleet a --table due              | --table goes with --as csv; text and json hold every table
-                    fleet a --as csv --table dues    | --table: "dues" is not known; expected one of sites, findings, due, open, never-found; did you mean "due"?
+                    fleet a --as csv --table dues    | --table: "dues" is not known; expected one of sites, findings, due, make-up, open, never-found; did you mean "due"?
                     fleet a --as csv --top 3         | --top goes with text; csv and json hold every row
                     fleet a --top none               | --top: "none" is no number of rows; expected a whole number from 1
                     """)

@@ -46,7 +46,8 @@ class FleetMemoryTest {
                                 unit.counts().clone(),
                                 unit.words(),
                                 unit.open(),
-                                unit.due()))
+                                unit.due(),
+                                unit.water()))
                         .toList());
     }
 
