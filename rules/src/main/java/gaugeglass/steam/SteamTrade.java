@@ -25,6 +25,7 @@ import gaugeglass.steam.observed.Returns;
 import gaugeglass.steam.observed.SafetyValves;
 import gaugeglass.steam.observed.Siphons;
 import gaugeglass.steam.observed.Site;
+import gaugeglass.steam.observed.SkimAndDrain;
 import gaugeglass.steam.observed.SteamTemperatures;
 import gaugeglass.steam.observed.Systems;
 import gaugeglass.steam.observed.Traps;
@@ -34,6 +35,7 @@ import gaugeglass.steam.reckoned.AirFreeReckoning;
 import gaugeglass.steam.reckoned.ControlSettings;
 import gaugeglass.steam.reckoned.CutoffProofs;
 import gaugeglass.steam.reckoned.CutoffsFitted;
+import gaugeglass.steam.reckoned.DrainReckoning;
 import gaugeglass.steam.reckoned.EqualizerReckoning;
 import gaugeglass.steam.reckoned.ExitVelocityReckoning;
 import gaugeglass.steam.reckoned.FanAirReckoning;
@@ -46,6 +48,7 @@ import gaugeglass.steam.reckoned.LocalAir;
 import gaugeglass.steam.reckoned.MainFigures;
 import gaugeglass.steam.reckoned.PressureRoster;
 import gaugeglass.steam.reckoned.ReliefReckoning;
+import gaugeglass.steam.reckoned.ReserveReckoning;
 import gaugeglass.steam.reckoned.ReturnHeads;
 import gaugeglass.steam.reckoned.RoomAirReckoning;
 import gaugeglass.steam.reckoned.RoomCoRiseReckoning;
@@ -88,6 +91,7 @@ public final class SteamTrade implements Trade {
                         Feeder.ITEMS,
                         BoilerPlate.ITEMS,
                         BoilerCondition.ITEMS,
+                        SkimAndDrain.ITEMS,
                         Burner.ITEMS,
                         FlameTests.ITEMS,
                         DraftTests.ITEMS,
@@ -119,7 +123,9 @@ public final class SteamTrade implements Trade {
                 new FanAirReckoning(),
                 new GrossOutputReckoning(),
                 new ReliefReckoning(),
-                new EqualizerReckoning());
+                new EqualizerReckoning(),
+                new DrainReckoning(),
+                new ReserveReckoning());
         return Stream.<List<Reckoning>>of(
                         CutoffProofs.ALL,
                         List.of(new SlowFall()),

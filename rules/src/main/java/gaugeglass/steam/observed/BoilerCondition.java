@@ -5,6 +5,7 @@ import gaugeglass.engine.quantity.Unit;
 import gaugeglass.engine.vocabulary.Item;
 import gaugeglass.engine.vocabulary.Measured;
 import gaugeglass.engine.vocabulary.Stage;
+import java.time.LocalDate;
 import java.util.List;
 
 /** How the boiler's body and its flue are found, and what stands too close to it. */
@@ -16,7 +17,11 @@ public final class BoilerCondition {
             FlueSeen.class,
             BoilerStructure.class,
             BoilerLeakSeen.class,
-            FluePlume.class);
+            FluewaySoot.class,
+            FluewaysRecord.class,
+            FluewaysCleaned.class,
+            FluePlume.class,
+            FreshWaterHeated.class);
 
     private BoilerCondition() {}
 
@@ -104,6 +109,42 @@ public final class BoilerCondition {
             unreadBecause = {"doors not opened"})
     public record BoilerLeakSeen(BoilerLeak leak) {}
 
+    /** How thick the soot lies where the gases pass. */
+    @Item(
+            id = "condition.soot",
+            of = "boiler",
+            stage = Stage.COLD,
+            ask = "How thick does the soot lie in the flueways, where it is thickest?",
+            look =
+                    "Doors and covers off, lamp and mirror; scratch it with a rule. A grey bloom that wipes off is 0 in.",
+            unreadBecause = {"doors not opened"})
+    public record FluewaySoot(
+            @Measured(unit = Unit.INCH, from = "0", to = "3")
+            Quantity thickest) {}
+
+    /** Whether the last cleaning is dated. */
+    public enum FluewaysNote {
+        DATED,
+        NOT_ON_RECORD
+    }
+
+    /** Whether it is on record when the flueways were last cleaned. */
+    @Item(
+            id = "condition.flueways-record",
+            of = "boiler",
+            stage = Stage.COLD,
+            ask = "Is it on record when the flueways were last cleaned?",
+            look = "Opened, looked through and found clean counts. Log, tag, work order.")
+    public record FluewaysRecord(FluewaysNote note) {}
+
+    /** When the flueways were last cleaned. */
+    @Item(
+            id = "condition.flueways-cleaned",
+            of = "boiler",
+            stage = Stage.COLD,
+            ask = "When were the flueways last cleaned, or opened and found clean?")
+    public record FluewaysCleaned(LocalDate on) {}
+
     /** What comes out of the chimney. */
     public enum Plume {
         NONE,
@@ -120,4 +161,21 @@ public final class BoilerCondition {
             ask = "Does the chimney show a white plume, and does it clear as boiler and flue warm up?",
             unreadBecause = {"chimney not in sight", "dark outside"})
     public record FluePlume(Plume plume) {}
+
+    /** What became of fresh water. */
+    public enum FreshWater {
+        NONE_FED,
+        STEAMED,
+        LEFT_COLD
+    }
+
+    /** Whether water that was fed on this visit or after lay-up was heated at once. */
+    @Item(
+            id = "condition.fresh-water",
+            of = "boiler",
+            stage = Stage.HOT,
+            ask = "If much fresh water went in, on this visit or since it was laid up: was it steamed straight away?",
+            look = "Much is more than the glass shows from end to end.",
+            unreadBecause = {"not known when it was filled"})
+    public record FreshWaterHeated(FreshWater after) {}
 }

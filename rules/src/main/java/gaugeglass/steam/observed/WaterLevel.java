@@ -30,6 +30,7 @@ public final class WaterLevel {
             LowerPassage.class,
             UpperPassage.class,
             ProvenLevel.class,
+            WaterReserve.class,
             LevelSwing.class,
             GlassAboveLine.class,
             LevelFall.class,
@@ -223,6 +224,21 @@ public final class WaterLevel {
     public record ProvenLevel(
             @Measured(unit = Unit.INCH, from = "0", to = "36")
             Quantity height) {}
+
+    /** How much water the boiler holds between its normal line and the line at which the fire goes out. */
+    @Item(
+            id = "level.reserve",
+            of = "boiler",
+            stage = Stage.COLD,
+            carried = true,
+            ask = "How much water runs out between the normal line and the line at which the cutoff acts?",
+            look =
+                    "Let the cold boiler down from one to the other into a bucket that is marked, once; or from the maker's"
+                            + " sheet.",
+            unreadBecause = {"not let down that far", "not in the maker's sheet"})
+    public record WaterReserve(
+            @Measured(unit = Unit.GALLON, from = "0.1", to = "1000")
+            Quantity volume) {}
 
     /** How far the water line moves while the boiler steams. */
     @Item(
