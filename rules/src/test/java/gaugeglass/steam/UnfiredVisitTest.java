@@ -53,7 +53,9 @@ class UnfiredVisitTest {
                 layup: {tag: none, record: recorded}
                 clearance: {stored: none, service: 30 in}
                 flue: {state: sound}
-                condition: {structure: sound, leak: none, plume: cleared-as-it-warmed}
+                condition: {structure: sound, leak: none, plume: cleared-as-it-warmed, soot: 0 in,
+                            flueways-record: dated, flueways-cleaned: 2026-05-04, fresh-water: none-fed}
+                level: {reserve: 5 gal}
                 system: {return: gravity}
                 piping: {stop-valves: open, equalizer: open, equalizer-size: 2.5 in, return-protection: loop,
                          loop-nipple: {below: 3 in, length: close}, take-off: beyond-risers, header-height: 28 in,

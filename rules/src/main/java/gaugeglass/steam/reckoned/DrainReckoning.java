@@ -26,7 +26,8 @@ public final class DrainReckoning implements Reckoning {
             id = "drain.needed",
             of = "boiler",
             stage = Stage.COLD,
-            ask = "The least nominal size of the bottom drain, for the steam that the boiler makes.")
+            ask = "The least nominal size of the bottom drain, for the steam that the boiler makes.",
+            look = "Output / 1000 Btu a pound is the steam; the drain's size for it stands in the boiler code's table.")
     public record DrainNeeded(
             @Measured(unit = Unit.INCH, from = "0.75", to = "2")
             Quantity least,

@@ -28,7 +28,8 @@ public final class ReserveReckoning implements Reckoning {
             of = "boiler",
             stage = Stage.COLD,
             ask =
-                    "How long full fire takes from the normal line to the cutoff's, with no feed and nothing coming back.")
+                    "How long full fire takes from the normal line to the cutoff's, with no feed and nothing coming back.",
+            look = "Water between the two lines x density of boiling water / (output / latent heat)")
     public record WaterReserveTime(
             @Measured(unit = Unit.MINUTE, from = "0", to = "100000")
             Quantity time) {}
