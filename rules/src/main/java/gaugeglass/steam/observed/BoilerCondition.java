@@ -12,14 +12,14 @@ import java.util.List;
 public final class BoilerCondition {
     /** In the order of a visit. */
     public static final List<Class<? extends Record>> ITEMS = List.of(
+            FluewaysRecord.class,
+            FluewaysCleaned.class,
             StoredAgainstBoiler.class,
             ServiceClearance.class,
             FlueSeen.class,
             BoilerStructure.class,
             BoilerLeakSeen.class,
             FluewaySoot.class,
-            FluewaysRecord.class,
-            FluewaysCleaned.class,
             FluePlume.class,
             FreshWaterHeated.class);
 
@@ -132,7 +132,7 @@ public final class BoilerCondition {
     @Item(
             id = "condition.flueways-record",
             of = "boiler",
-            stage = Stage.COLD,
+            stage = Stage.ARRIVAL,
             ask = "Is it on record when the flueways were last cleaned?",
             look = "Opened, looked through and found clean counts. Log, tag, work order.")
     public record FluewaysRecord(FluewaysNote note) {}
@@ -141,7 +141,7 @@ public final class BoilerCondition {
     @Item(
             id = "condition.flueways-cleaned",
             of = "boiler",
-            stage = Stage.COLD,
+            stage = Stage.ARRIVAL,
             ask = "When were the flueways last cleaned, or opened and found clean?")
     public record FluewaysCleaned(LocalDate on) {}
 
