@@ -54,29 +54,39 @@ public final class Naming {
             subjects.forEach(subject -> names.add(subject(kindId, subject)));
             return String.join(", ", names);
         }
-        String several = several(kind.get().label());
-        return subjects.size() <= MOST_NAMED ? several + " " + which(subjects) : subjects.size() + " " + several;
+        int tagged = byTag(subjects).size();
+        String several = tagged == 1 ? kind.get().label() : several(kind.get().label());
+        return isLeftOut(subjects) ? tagged + " " + several : several + " " + which(subjects);
     }
 
     /** Whether a phrase of several things leaves out which. */
     public static boolean isLeftOut(List<String> subjects) {
-        return subjects.size() > MOST_NAMED && !subjects.contains(Subjects.NOT_LISTED);
+        return byTag(subjects).size() > MOST_NAMED && !subjects.contains(Subjects.NOT_LISTED);
     }
 
-    /** The tags of several things. */
+    /** The tags of several things, each once, with what it was of them behind it. */
     public static String which(List<String> subjects) {
         List<String> tags = new ArrayList<>();
-        subjects.forEach(subject -> tags.add(shortly(subject)));
+        byTag(subjects)
+                .forEach((tag, members) ->
+                        tags.add(members.isEmpty() ? tag : tag + " (" + String.join(", ", members) + ")"));
         return String.join(", ", tags);
+    }
+
+    private static Map<String, List<String>> byTag(List<String> subjects) {
+        Map<String, List<String>> tags = new LinkedHashMap<>();
+        for (String subject : subjects) {
+            List<String> members = tags.computeIfAbsent(tag(subject), k -> new ArrayList<>());
+            if (subject.indexOf('/') >= 0) {
+                members.add(member(subject));
+            }
+        }
+        return tags;
     }
 
     /** What something is about, without its kind. */
     public static String shortly(String subject) {
-        int slash = subject.indexOf('/');
-        return slash < 0
-                ? subject
-                : subject.substring(0, slash) + " ("
-                        + subject.substring(slash + 1).replace('-', ' ') + ")";
+        return which(List.of(subject));
     }
 
     /** Orders tags as people do: T-9 before T-10. */
@@ -124,6 +134,10 @@ public final class Naming {
         return slash < 0 ? subject : subject.substring(0, slash);
     }
 
+    private static String member(String subject) {
+        return subject.substring(subject.indexOf('/') + 1).replace('-', ' ');
+    }
+
     /** More than one of a kind. */
     private static String several(String label) {
         boolean regular = !label.isEmpty() && "sxy".indexOf(label.charAt(label.length() - 1)) < 0;
@@ -138,9 +152,8 @@ public final class Naming {
         Optional<Kind> kind = vocabulary.kind(kindId);
         Optional<Kind> counted = kind.map(vocabulary::counted);
         String label = counted.map(Kind::label).orElse("");
-        int slash = subject.indexOf('/');
         String tag = tag(subject);
-        String member = slash < 0 ? "" : ", " + subject.substring(slash + 1).replace('-', ' ');
+        String member = subject.indexOf('/') < 0 ? "" : ", " + member(subject);
         if (tag.equals(Subjects.NOT_LISTED)) {
             return label.isEmpty() ? "one that is not described" : "a " + label + " that is not described";
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gaugeglass.cli.command.Ran;
 import gaugeglass.cli.report.Alike;
+import gaugeglass.cli.report.Naming;
 import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Finding;
@@ -72,6 +73,21 @@ class ManyAlikeTest {
         assertThat(part.find()).isTrue();
         assertThat(part.group(1)).isEqualTo(String.valueOf(failed().size()));
         holdsEach(part.group(), failed());
+    }
+
+    @Test
+    void tests_of_one_cutoff_are_counted_as_that_cutoff() {
+        Naming naming = new Naming(Reports.RULEBOOK.vocabulary(), Reports.RULEBOOK.book());
+        List<String> five = List.of(
+                "Float/hand-press", "Float/cold-flush", "Float/bowl-drain", "Probe/cold-flush", "Probe/bowl-drain");
+
+        assertThat(naming.subjects("cutoff-test", five))
+                .isEqualTo(
+                        "low-water cutoffs Float (hand press, cold flush, bowl drain), Probe (cold flush, bowl drain)");
+        assertThat(naming.subjects("cutoff-test", five.subList(0, 2)))
+                .isEqualTo("low-water cutoff Float (hand press, cold flush)");
+        assertThat(naming.subjects("cutoff-test", List.of("A/x", "B/x", "C/x", "D/x", "E/x")))
+                .isEqualTo("5 low-water cutoffs");
     }
 
     @Test
