@@ -95,7 +95,7 @@ class UnfiredVisitTest {
                         relief-mark: not-marked, twin-controls: independent}
                 certificate: {need: not-required}
                 burner: {fuel: oil, type: power-oil, resets: 1, bypass: none, front: clean, puff: none,
-                         chamber-oil: dry}
+                         chamber-oil: dry, oil-heat-valve: fitted}
                 coil: {presence: not-fitted}
             """;
 

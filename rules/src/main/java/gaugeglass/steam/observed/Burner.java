@@ -16,6 +16,7 @@ public final class Burner {
             BurnerFront.class,
             PuffMarks.class,
             ChamberOil.class,
+            OilHeatValve.class,
             GasValveTest.class);
 
     private Burner() {}
@@ -136,6 +137,27 @@ public final class Burner {
             ask = "Does unburned oil lie in the chamber, or is its floor soaked?",
             unreadBecause = {"chamber not opened"})
     public record ChamberOil(ChamberState state) {}
+
+    /** Where valves that heat shuts stand in the oil line, and where one is missing. */
+    public enum OilValves {
+        FITTED,
+        NONE_AT_BURNER,
+        NONE_AT_TANK,
+        NONE
+    }
+
+    /** Whether heat of a fire would shut the oil line. */
+    @Item(
+            id = "burner.oil-heat-valve",
+            of = "boiler",
+            stage = Stage.COLD,
+            ask =
+                    "Are valves that heat shuts fitted in the oil line, at the burner and where the line leaves the tank?",
+            look =
+                    "A spring-loaded valve held open by a stem that melts, its spindle free. A tank outdoors or a line that leaves at"
+                            + " the tank's top needs none there: answer for the burner alone.",
+            unreadBecause = {"oil line not in sight"})
+    public record OilHeatValve(OilValves valves) {}
 
     /** Whether shut gas valves hold. */
     public enum ValveTightness {

@@ -2,6 +2,7 @@ package gaugeglass.steam.observed;
 
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.Unit;
+import gaugeglass.engine.vocabulary.Counted;
 import gaugeglass.engine.vocabulary.Item;
 import gaugeglass.engine.vocabulary.Measured;
 import gaugeglass.engine.vocabulary.Stage;
@@ -11,7 +12,7 @@ import java.util.List;
 public final class FlueGas {
     /** In the order of a visit. */
     public static final List<Class<? extends Record>> ITEMS =
-            List.of(CombustionTest.class, FlueSample.class, FlueCoTrend.class);
+            List.of(CombustionTest.class, FlueSample.class, FlueCoTrend.class, FlueSmoke.class);
 
     private FlueGas() {}
 
@@ -62,4 +63,16 @@ public final class FlueGas {
             look = "Rising: from one reading to the next by more than the analyser wanders by itself.",
             unreadBecause = {"sampled once only"})
     public record FlueCoTrend(CoCourse trend) {}
+
+    /** The smoke of an oil flame, as the nearest spot of the comparison scale, 0 (white) to 9 (black). */
+    @Item(
+            id = "combustion.smoke-spot",
+            of = "boiler",
+            stage = Stage.HOT,
+            ask = "Which spot of the smoke scale does the oil flame leave on the filter paper?",
+            look =
+                    "Ten slow strokes of the pump where the sample is taken, the fire ten minutes steady. Between two spots, the"
+                            + " darker. A yellow or oily spot is unburned oil: write down 9.",
+            unreadBecause = {"no smoke pump", "fired on gas today"})
+    public record FlueSmoke(@Counted(from = 0, to = 9) int spot) {}
 }
