@@ -89,6 +89,7 @@ class StandardChecklistsTest {
                 .isSubsetOf(
                         "combustion.sample",
                         "combustion.co-trend",
+                        "combustion.smoke-spot",
                         "input.gas-clock",
                         "input.nozzle",
                         "site.barometer");

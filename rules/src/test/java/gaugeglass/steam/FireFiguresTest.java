@@ -93,4 +93,38 @@ class FireFiguresTest {
                 .quantity(OilInput.OIL);
         assertThat(oil.rounded(2)).isEqualTo(Quantity.of("1.54", Unit.GALLON_PER_HOUR));
     }
+
+    /** ASTM D2156 (from memory, high certainty): spots 0 to 9; No. 1 at most is what oil burners are set to. */
+    @Test
+    void an_oil_flame_may_leave_the_first_spot_and_no_darker() {
+        assertThat(limit("combustion.smoke-most").number()).isEqualTo(Rational.ONE);
+    }
+
+    /**
+     * The bands are common practice. The excess air beside each end is that of US DOE Steam Tip Sheet 4 for natural gas (3 %
+     * oxygen 15.0 %, 5 % 28.1 %, 7 % 44.9 %, 10 % 81.6 %; 6 % is not in the sheet and stands between).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "combustion.oxygen-atmospheric-least, 5, 28.1",
+        "combustion.oxygen-atmospheric-most, 10, 81.6",
+        "combustion.oxygen-fan-least, 3, 15.0",
+        "combustion.oxygen-fan-oil-most, 7, 44.9"
+    })
+    void oxygen_left_over_is_held_to_what_a_burner_needs(String id, String oxygen, String excess) {
+        assertThat(limit(id).quantity()).isEqualTo(percent(oxygen));
+        assertThat(limit(id).basis()).isEqualTo(Basis.PRACTICE);
+        assertThat(Combustion.excessAir(Fuel.NATURAL_GAS, limit(id).quantity())
+                        .result()
+                        .rounded(1))
+                .isEqualTo(percent(excess));
+    }
+
+    /** Common practice: a fan burner for gas is set closer than one for oil. */
+    @Test
+    void a_gas_burner_with_a_fan_is_set_closest() {
+        assertThat(limit("combustion.oxygen-fan-gas-most").quantity())
+                .isEqualTo(percent("6"))
+                .isLessThan(limit("combustion.oxygen-fan-oil-most").quantity());
+    }
 }
