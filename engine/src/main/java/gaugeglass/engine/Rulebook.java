@@ -10,6 +10,7 @@ import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.drools.Judges;
 import gaugeglass.engine.facts.Facts;
 import gaugeglass.engine.facts.Slot;
+import gaugeglass.engine.observation.JudgedBy;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.pack.Tailoring;
@@ -188,6 +189,18 @@ public final class Rulebook {
     /** What was laid over the rulebook, lowest first; nothing for the rulebook alone. */
     public List<LaidOn> packs() {
         return tailoring.isEmpty() ? List.of() : tailoring.get().laidOn();
+    }
+
+    /** The record of what judges by this rulebook, for the file of an inspection. */
+    public JudgedBy judgedBy() {
+        Book book = book();
+        return new JudgedBy(
+                book.name(),
+                book.version(),
+                book.hash(),
+                packs().stream()
+                        .map(pack -> new JudgedBy.Pack(pack.name(), pack.version(), pack.hash()))
+                        .toList());
     }
 
     /** The ids of the items that the packs leave unasked. */

@@ -33,7 +33,11 @@ final class AssessCommand {
         this.options = options;
         this.shell = shell;
         this.isOne = Sources.isOne(options.words(), options.lines());
-        shell.lay(options.packs(), options.words());
+        if (options.asThen().isPresent()) {
+            shell.layAsThen(options.words().get(0), options.asThen().get());
+        } else {
+            shell.lay(options.packs(), options.words());
+        }
         Rulebook rulebook = isOne ? shell.rulebookForOne() : shell.rulebook();
         this.judge = new Judge(rulebook, options.date());
         this.text = new TextReport(rulebook, shell.screen());

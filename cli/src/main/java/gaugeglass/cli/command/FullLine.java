@@ -3,6 +3,7 @@ package gaugeglass.cli.command;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.text.Nearest;
 import gaugeglass.engine.text.Words;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -140,7 +141,22 @@ final class FullLine {
                         ? Optional.of(constant("--fail-at", Urgency.values(), value(said, "--fail-at")))
                         : Optional.empty(),
                 date(said),
-                packs(said));
+                packs(said),
+                asThen(said));
+    }
+
+    private static Optional<Path> asThen(ParseResult said) throws Wrong {
+        if (!said.hasMatchedOption("--as-then")) {
+            return Optional.empty();
+        }
+        if (said.hasMatchedOption("--pack") || said.hasMatchedOption("--date")) {
+            throw new Wrong("--as-then takes packs and day as they were then; expected it without --pack and --date");
+        }
+        List<String> words = inputs(said);
+        if (words.size() != 1 || !Files.isRegularFile(Path.of(words.get(0))) || said.hasMatchedOption("--lines")) {
+            throw new Wrong("--as-then judges one inspection; expected one file");
+        }
+        return Optional.of(Path.of(value(said, "--as-then")));
     }
 
     private static CheckOptions check(ParseResult said) throws Wrong {
@@ -336,6 +352,12 @@ final class FullLine {
                 .type(String.class)
                 .description("Judge for this day instead of the day of the visit; needed where a file tells no day.")
                 .build());
+
+        assess.addOption(valued(
+                "--as-then",
+                "FOLDER",
+                "Judge one inspection by the rulebook and packs that its file records, with the packs from this folder, where"
+                        + " they are published; or tell what differs."));
 
         CommandSpec check = command("check", "Read inspections and tell whether they can be used; judge nothing.");
         check.addPositional(inputs());

@@ -58,7 +58,8 @@ final class QuickLine {
         }
         return words.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new AssessOptions(words, lines, as.orElse(As.TEXT), failAt, date, packs));
+                : Optional.of(
+                        new AssessOptions(words, lines, as.orElse(As.TEXT), failAt, date, packs, Optional.empty()));
     }
 
     /** The options of {@code check}; empty when the full reading is needed. */

@@ -1,12 +1,16 @@
 package gaugeglass.cli.command;
 
+import gaugeglass.cli.pack.AsThen;
 import gaugeglass.cli.pack.Laying;
 import gaugeglass.cli.paper.Screen;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.LaidOn;
 import gaugeglass.engine.book.StoredBook;
+import gaugeglass.engine.history.History;
+import gaugeglass.engine.observation.JudgedBy;
 import gaugeglass.engine.pack.Tailoring;
+import gaugeglass.engine.reading.SourceText;
 import gaugeglass.engine.text.Plain;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.io.IOException;
@@ -25,6 +29,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** What a command has around it: streams, a screen, and a rulebook that is loaded when it is asked for. */
 public final class Shell {
@@ -128,6 +133,32 @@ public final class Shell {
                 tailoring = Optional.empty();
             }
         }
+    }
+
+    /**
+     * Lays on what judged an inspection when it was made, and nothing else.
+     *
+     * @param folder where packs are published
+     * @throws gaugeglass.engine.text.Mistakes with all that differs from what is there
+     */
+    void layAsThen(String inspection, Path folder) {
+        JudgedBy recorded = JudgedBy.read(inspection, SourceText.read(Path.of(inspection)));
+        List<Path> packs = AsThen.packs(
+                inspection,
+                recorded,
+                folder,
+                untouched().book(),
+                untouched().vocabulary().unit().id(),
+                History.of(loader));
+        lay(
+                packs.isEmpty()
+                        ? List.of(Laying.NONE)
+                        : packs.stream().map(Path::toString).toList(),
+                List.of());
+        say("gaugeglass: judged by what judged it then: " + recorded.rulebook() + " " + recorded.version()
+                + recorded.packs().stream()
+                        .map(pack -> ", " + pack.name() + " " + pack.version())
+                        .collect(Collectors.joining()));
     }
 
     /** Looked for here, so that nothing of packs is loaded to find that there is none. */

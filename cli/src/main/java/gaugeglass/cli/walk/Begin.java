@@ -70,6 +70,7 @@ final class Begin {
                 units,
                 earlier,
                 List.of(),
+                rulebook.judgedBy(),
                 List.of());
     }
 

@@ -104,6 +104,7 @@ final class Visit {
                 units,
                 old.earlier(),
                 old.decisions(),
+                old.judgedBy(),
                 old.remarks());
     }
 

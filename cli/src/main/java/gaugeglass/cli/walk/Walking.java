@@ -92,7 +92,8 @@ public final class Walking {
                 if (file.isCutOff() && !begin.goesOnCutOff(file, today)) {
                     return Outcome.BROKEN_OFF;
                 }
-                inspection = file.read(today);
+                // Written with the next answer: what is judged from now on, is judged by this.
+                inspection = file.read(today).withJudgedBy(rulebook.judgedBy());
                 talk.say("Going on with " + path.getFileName() + ", visit of " + inspection.date() + ".");
                 Optional<Path> written = file.keepComments();
                 if (written.isPresent()) {

@@ -99,7 +99,7 @@ class CommandLineTest {
                     assess a --date             | --date needs a value: YYYY-MM-DD
                     assess a --fail-at          | --fail-at needs a value: URGENCY
                     assess a --as text --as json | an option stands there twice; expected it once
-                    assess a --dat 2026-09-14   | "--dat" is no option here; expected one of -h, --help, --lines, --pack, --as, --fail-at, --date; did you mean "--date"?
+                    assess a --dat 2026-09-14   | "--dat" is no option here; expected one of -h, --help, --lines, --pack, --as, --fail-at, --date, --as-then; did you mean "--date"?
                     walk                        | no inspection file is named; one that is not there is begun
                     schema                      | no schema is named; expected one of inspection, assessment, checklists, fleet, work
                     schema inspektion           | "inspektion" is no schema; expected one of inspection, assessment, checklists, fleet, work; did you mean "inspection"?

@@ -152,6 +152,19 @@ class WalkWithPackTest {
                 .extracting(one -> one.finding().rule())
                 .containsExactly("cutoff.past-service-life");
         assertThat(assessment.testFiring().permit()).isEqualTo(Permit.NOTHING_FOUND_AGAINST);
+
+        // What judged it is in the file, and it can be judged again as then from the folder of published packs.
+        assertThat(walked.judgedBy()).isEqualTo(rulebook.judgedBy());
+        assertThat(walked.judgedBy().packs()).singleElement().extracting("name").isEqualTo("harrow-heating");
+        Ran then = Ran.of("assess", path.toString(), "--as-then", packs.toString());
+        assertThat(then.code()).isZero();
+        assertThat(then.out())
+                .isEqualTo(Ran.of(
+                                "assess",
+                                path.toString(),
+                                "--pack",
+                                packs.resolve("harrow-heating").toString())
+                        .out());
     }
 
     @Test

@@ -20,6 +20,7 @@ import java.util.List;
  * @param units the units visited, in the file's order; may be none
  * @param earlier what earlier visits found, with the owner's decisions
  * @param decisions what the owner decided about this visit's findings, in the file's order; one at most for a finding
+ * @param judgedBy what judged it when it was made, as far as the file records it
  * @param remarks what the reader made of an answer that had to be completed, such as a year taken as its first day
  */
 public record Inspection(
@@ -35,6 +36,7 @@ public record Inspection(
         List<Visited> units,
         List<Earlier> earlier,
         List<Decided> decisions,
+        JudgedBy judgedBy,
         List<Remark> remarks) {
     /** The version of the form that this program reads and writes. */
     public static final int FORMAT = 1;
@@ -61,7 +63,20 @@ public record Inspection(
                                         .id()))
                         .toList();
         return new Inspection(
-                "", FORMAT, siteId, siteName, site, date, "", "", "", units, List.of(), List.of(), List.of());
+                "",
+                FORMAT,
+                siteId,
+                siteName,
+                site,
+                date,
+                "",
+                "",
+                "",
+                units,
+                List.of(),
+                List.of(),
+                JudgedBy.NOT_RECORDED,
+                List.of());
     }
 
     /**
@@ -147,7 +162,15 @@ public record Inspection(
     /** The same visit with other decisions. */
     public Inspection withDecisions(List<Decided> others) {
         return new Inspection(
-                file, format, siteId, siteName, site, date, by, started, note, units, earlier, others, remarks);
+                file, format, siteId, siteName, site, date, by, started, note, units, earlier, others, judgedBy,
+                remarks);
+    }
+
+    /** The same visit, with another record of what judged it. */
+    public Inspection withJudgedBy(JudgedBy other) {
+        return new Inspection(
+                file, format, siteId, siteName, site, date, by, started, note, units, earlier, decisions, other,
+                remarks);
     }
 
     /** The same visit with more remarks. */
@@ -155,7 +178,8 @@ public record Inspection(
         List<Remark> all = new ArrayList<>(remarks);
         all.addAll(more);
         return new Inspection(
-                file, format, siteId, siteName, site, date, by, started, note, units, earlier, decisions, all);
+                file, format, siteId, siteName, site, date, by, started, note, units, earlier, decisions, judgedBy,
+                all);
     }
 
     /** What an owner decided about a finding. */

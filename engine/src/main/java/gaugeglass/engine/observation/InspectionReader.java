@@ -11,6 +11,7 @@ import gaugeglass.engine.observation.Layout.Part;
 import gaugeglass.engine.observation.Layout.Question;
 import gaugeglass.engine.observation.Roster.Presence;
 import gaugeglass.engine.observation.Values.Unfit;
+import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.Node;
 import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.text.Mistake;
@@ -166,7 +167,7 @@ public final class InspectionReader {
                         "")));
             }
             String siteKey = layout.vocabulary.site().id();
-            close(all, TOP, List.of(FORMAT, siteKey, VISIT, EARLIER, DECISIONS, layout.unit.plural()));
+            close(all, TOP, List.of(FORMAT, siteKey, VISIT, EARLIER, DECISIONS, JudgedBy.KEY, layout.unit.plural()));
             format(all);
 
             Node.Fields visit = group(all, VISIT, TOP);
@@ -196,6 +197,7 @@ public final class InspectionReader {
             List<Visited> units = units(all, siteAnswers);
             List<Earlier> earlier = earlier(all);
             List<Decided> decisions = decisions(all, units);
+            JudgedBy judgedBy = judgedBy(all);
             if (!mistakes.isEmpty()) {
                 throw sorted();
             }
@@ -212,6 +214,7 @@ public final class InspectionReader {
                     units,
                     earlier,
                     decisions,
+                    judgedBy,
                     remarks);
         }
 
@@ -841,6 +844,13 @@ public final class InspectionReader {
                         decidedOn));
             }
             return earlier;
+        }
+
+        private JudgedBy judgedBy(Node.Fields all) {
+            return isBlank(all, JudgedBy.KEY)
+                    ? JudgedBy.NOT_RECORDED
+                    : JudgedBy.of(
+                            Form.of(file, JudgedBy.KEY, all.get(JudgedBy.KEY).orElseThrow(), mistakes));
         }
 
         private List<Decided> decisions(Node.Fields all, List<Visited> units) {

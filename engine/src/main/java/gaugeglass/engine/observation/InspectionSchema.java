@@ -72,6 +72,7 @@ public final class InspectionSchema {
                 described(nullOr(list(earlier())), "What earlier visits found, with the owner's decisions."));
         keys.put(
                 "decisions", described(nullOr(list(decided())), "What the owner decided about this visit's findings."));
+        keys.put(JudgedBy.KEY, described(nullOr(judgedBy()), "What judged it when it was made; a walk writes it."));
         keys.put(
                 layout.unit.plural(),
                 described(nullOr(list(unit())), "One entry for each " + layout.unit.label() + "."));
@@ -156,6 +157,20 @@ public final class InspectionSchema {
         keys.put("decided-by", ref("textOrNothing"));
         keys.put("decided-on", nullOr(ref("day")));
         return closed(keys, List.of("rule", layout.unit.id(), "urgency", "found-on"));
+    }
+
+    private static Map<String, Object> judgedBy() {
+        Map<String, Object> digest = map("type", "string", "pattern", "^[0-9a-f]{64}$");
+        Map<String, Object> pack = new LinkedHashMap<>();
+        pack.put("pack", ref("text"));
+        pack.put("version", ref("text"));
+        pack.put("digest", digest);
+        Map<String, Object> keys = new LinkedHashMap<>();
+        keys.put("rulebook", ref("text"));
+        keys.put("version", ref("text"));
+        keys.put("digest", digest);
+        keys.put("packs", nullOr(list(closed(pack, List.of("pack", "version", "digest")))));
+        return closed(keys, List.of("rulebook", "version", "digest"));
     }
 
     private Map<String, Object> decided() {

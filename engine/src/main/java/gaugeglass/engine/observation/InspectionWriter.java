@@ -84,6 +84,9 @@ public final class InspectionWriter {
         if (!inspection.decisions().isEmpty()) {
             all.put(DECISIONS, decisions(inspection));
         }
+        if (inspection.judgedBy().isRecorded()) {
+            all.put(JudgedBy.KEY, inspection.judgedBy().write());
+        }
         List<Object> units = new ArrayList<>();
         for (Inspection.Visited unit : inspection.units()) {
             units.add(new OfUnit(unit, inspection.site()).whole());

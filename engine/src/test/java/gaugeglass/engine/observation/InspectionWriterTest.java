@@ -35,6 +35,7 @@ class InspectionWriterTest {
                 one.units(),
                 one.earlier(),
                 one.decisions(),
+                one.judgedBy(),
                 one.remarks().stream()
                         .map(remark -> new Inspection.Remark(0, remark.where(), remark.what()))
                         .toList());
@@ -121,6 +122,7 @@ class InspectionWriterTest {
                 of.units(),
                 List.of(),
                 List.of(),
+                JudgedBy.NOT_RECORDED,
                 List.of());
         assertThatThrownBy(() -> WRITER.write(stray))
                 .hasMessage("no file can hold the answer to site.temperature, as-left");
