@@ -148,12 +148,15 @@ class JurisdictionPacksTest {
     }
 
     @Test
-    void two_jurisdictions_at_once_are_refused_and_nothing_is_judged() throws IOException {
+    void two_jurisdictions_that_contradict_one_another_are_refused_and_nothing_is_judged() throws IOException {
         Ran ran = Ran.of("assess", visit().toString(), "--pack", ALDER, "--pack", BRAE);
 
         assertThat(ran.code()).isEqualTo(3);
         assertThat(ran.out()).isEmpty();
-        assertThat(ran.err()).contains("there are two layers of the level jurisdiction");
+        assertThat(ran.err())
+                .contains("92 days is less cautious than 7 days, which Alder County boiler rules 1.0.0 sets")
+                .contains("State of Brae boiler rules says does-not-apply and Alder County boiler rules says applies of"
+                        + " required.gauge-dial-ceiling");
     }
 
     @Test

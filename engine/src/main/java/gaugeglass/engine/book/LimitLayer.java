@@ -14,9 +14,11 @@ import java.time.Period;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Values that somebody sets over those of the layer below: a jurisdiction's, a company's or a visit's.
@@ -98,7 +100,9 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
     }
 
     /**
-     * The limits in force with layers laid over a table, lowest first whatever their order here.
+     * The limits in force with layers laid over a table, lowest level first, and in the order given here within a level. Two
+     * laws may set one limit, the later only more cautiously; of two others on one level neither is above the other, so they
+     * must agree.
      *
      * @throws Mistakes with every value that is not allowed
      */
@@ -107,19 +111,7 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
         Map<String, Limit> inForce = new LinkedHashMap<>(table);
         List<LimitLayer> ordered = new ArrayList<>(layers);
         ordered.sort(Comparator.comparing(LimitLayer::level));
-        for (int i = 1; i < ordered.size(); i++) {
-            if (ordered.get(i).level() == ordered.get(i - 1).level()) {
-                LimitLayer twice = ordered.get(i);
-                mistakes.add(new Mistake(
-                        twice.file(),
-                        0,
-                        0,
-                        "",
-                        "there are two layers of the level " + Words.of(twice.level()),
-                        "one file for a level",
-                        ""));
-            }
-        }
+        Map<String, LimitLayer> setBy = new HashMap<>();
         for (LimitLayer layer : ordered) {
             layer.settings.forEach((id, setting) -> {
                 Limit below = inForce.get(id);
@@ -132,7 +124,8 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
                             "a limit of the table",
                             Nearest.to(id, table.keySet()).orElse(""));
                 } else {
-                    Limit above = layer.lay(below, setting, mistakes);
+                    Optional<LimitLayer> other = Optional.ofNullable(setBy.put(id, layer));
+                    Limit above = layer.lay(below, setting, other, mistakes);
                     inForce.put(id, above);
                 }
             });
@@ -143,7 +136,7 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
         return inForce;
     }
 
-    private Limit lay(Limit below, Setting setting, List<Mistake> mistakes) {
+    private Limit lay(Limit below, Setting setting, Optional<LimitLayer> before, List<Mistake> mistakes) {
         String measures = BookReader.measures(below.value());
         Object value;
         try {
@@ -168,6 +161,19 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
             return below;
         }
         int change = compare(value, below.value());
+        if (change != 0
+                && level != Level.JURISDICTION
+                && before.filter(other -> other.level == level).isPresent()) {
+            wrong(
+                    mistakes,
+                    below.id(),
+                    setting,
+                    name + " sets " + setting.value() + ", and " + before.get().name + " sets " + below.written()
+                            + "; both are of the level " + Words.of(level) + ", so neither is above the other",
+                    "one value in both, or in one of them alone",
+                    "");
+            return below;
+        }
         boolean loosens = below.safer() == Limit.Safer.LOWER && change > 0
                 || below.safer() == Limit.Safer.HIGHER && change < 0
                 || below.safer() == Limit.Safer.NEITHER && change != 0;
@@ -176,7 +182,11 @@ public record LimitLayer(String name, Level level, Map<String, Setting> settings
                     mistakes,
                     below.id(),
                     setting,
-                    setting.value() + " is less cautious than " + below.written() + ", which a standard sets",
+                    setting.value() + " is less cautious than " + below.written() + ", which "
+                            + before.filter(other -> other.level == Level.JURISDICTION)
+                                    .map(LimitLayer::name)
+                                    .orElse("a standard")
+                            + " sets",
                     below.safer() == Limit.Safer.NEITHER
                             ? "the value of the standard"
                             : below.written() + " or " + below.safer().word(),

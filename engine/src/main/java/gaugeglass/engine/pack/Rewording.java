@@ -11,12 +11,14 @@ import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Nearest;
+import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Reckoning;
 import gaugeglass.engine.vocabulary.Trade;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,6 +37,11 @@ final class Rewording {
     private final Map<String, Card> cards;
     private final Map<String, Caution> cautions;
     private final Map<String, Remedy> remedies;
+
+    /** By what was said, the pack that said it last. */
+    private final Map<String, Said> said = new HashMap<>();
+
+    private record Said(Pack pack, String text) {}
 
     Rewording(Book book, Trade trade, Vocabulary vocabulary, List<Mistake> mistakes) {
         this.book = book;
@@ -94,8 +101,40 @@ final class Rewording {
                     .collect(Collectors.toSet());
             mistakes.addAll(PartWords.mistakes(pack.files().place("remedies.yaml"), remedy, vocabulary, kinds));
         });
-        pack.wordings().forEach(this::word);
-        pack.urgencies().forEach(this::urgency);
+        pack.wordings().forEach(words -> {
+            agrees(pack, words.place(), words.card() + ", title", words.title());
+            agrees(pack, words.place(), words.card() + ", why", words.why());
+            agrees(pack, words.place(), words.card() + ", do", words.action());
+            agrees(pack, words.place(), words.card() + ", not-when", words.notWhen());
+            word(words);
+        });
+        pack.urgencies().forEach(change -> {
+            agrees(
+                    pack,
+                    change.place(),
+                    change.card() + " / " + change.band(),
+                    change.urgency().word());
+            urgency(change);
+        });
+    }
+
+    /** Of two packs of one level neither is above the other, so they may not say different things of one. */
+    private void agrees(Pack pack, Pack.Place place, String of, String text) {
+        if (text.isEmpty()) {
+            return;
+        }
+        Said before = said.put(of, new Said(pack, text));
+        if (before != null
+                && before.pack() != pack
+                && before.pack().level() == pack.level()
+                && !before.text().equals(text)) {
+            mistakes.add(place.wrong(
+                    pack.title() + " says \"" + text + "\" and " + before.pack().title() + " says \"" + before.text()
+                            + "\" of " + of + "; both are of the level " + Words.of(pack.level())
+                            + ", so neither is above the other",
+                    "one of the two alone",
+                    ""));
+        }
     }
 
     private static List<String> texts(Remedy remedy) {

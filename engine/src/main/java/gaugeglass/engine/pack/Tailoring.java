@@ -63,7 +63,8 @@ public final class Tailoring {
     }
 
     /**
-     * Lays packs over a rulebook, whatever their order here.
+     * Lays packs over a rulebook, lowest level first, and in the order given here within a level. Those of one level may not
+     * contradict one another.
      *
      * @param trade the rulebook's trade
      * @param compiled by a pack's name, what it has of its own; its classes are in the loaders of their vocabularies
@@ -104,15 +105,30 @@ public final class Tailoring {
             mistakes.addAll(e.all());
         }
         List<Answer> settled = new ArrayList<>();
+        Map<String, Pack> settledBy = new HashMap<>();
         Vocabulary known = vocabulary;
         for (Pack pack : ordered) {
             lawful(pack, mistakes);
             for (Pack.Settled one : pack.settled()) {
                 settled(known, pack, one, mistakes).ifPresent(answer -> {
-                    if (settled.stream().anyMatch(other -> other.item().equals(answer.item()))) {
+                    Optional<Answer> other = settled.stream()
+                            .filter(before -> before.item().equals(answer.item()))
+                            .findFirst();
+                    Optional<Pack> by = Optional.ofNullable(settledBy.putIfAbsent(one.item(), pack));
+                    if (by.isEmpty()) {
+                        settled.add(answer);
+                    } else if (by.get().equals(pack)) {
                         wrong(pack, one, one.item() + " is settled twice", "each once", "", mistakes);
+                    } else if (!other.orElseThrow().fact().equals(answer.fact())) {
+                        wrong(
+                                pack,
+                                one,
+                                pack.title() + " says " + answer.typed() + " and " + by.get().title() + " says "
+                                        + other.get().typed() + " of " + one.item(),
+                                "one answer in both, or in one of them alone",
+                                "",
+                                mistakes);
                     }
-                    settled.add(answer);
                 });
             }
         }

@@ -45,8 +45,12 @@ class LimitLayerTest {
     }
 
     private static LimitLayer layer(String level, String id, String value) {
+        return layer("the shop", level, id, value);
+    }
+
+    private static LimitLayer layer(String name, String level, String id, String value) {
         return LimitLayer.read(
-                "shop.yaml", "layer: the shop\nlevel: " + level + "\nlimits:\n  " + id + ": " + value + "\n");
+                "shop.yaml", "layer: " + name + "\nlevel: " + level + "\nlimits:\n  " + id + ": " + value + "\n");
     }
 
     @ParameterizedTest
@@ -105,11 +109,51 @@ class LimitLayerTest {
     }
 
     @Test
-    void two_layers_of_one_level_are_refused() {
+    void two_layers_of_one_level_hold_both_where_they_set_different_limits() {
+        Map<String, Limit> laid = LimitLayer.over(
+                TABLE,
+                List.of(layer("company", "oven.most-heat", "245 F"), layer("company", "oven.least-gap", "2 ft")));
+        assertThat(laid.get("oven.most-heat").written()).isEqualTo("245 F");
+        assertThat(laid.get("oven.least-gap").written()).isEqualTo("2 ft");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"company, 8 years, 9 years", "company, 9 years, 8 years", "visit, 8 years, 9 years"})
+    void two_layers_of_one_level_that_set_one_limit_otherwise_are_refused_and_both_are_named(
+            String level, String one, String other) {
         List<LimitLayer> layers =
-                List.of(layer("company", "oven.most-heat", "245 F"), layer("company", "oven.least-gap", "2 ft"));
+                List.of(layer("the shop", level, "oven.life", one), layer("the owner", level, "oven.life", other));
         assertThatThrownBy(() -> LimitLayer.over(TABLE, layers))
-                .hasMessageContaining("two layers of the level company");
+                .hasMessageContaining("the owner sets " + other + ", and the shop sets " + one);
+    }
+
+    @Test
+    void two_layers_of_one_level_that_agree_in_other_words_are_taken() {
+        List<LimitLayer> layers = List.of(
+                layer("the shop", "company", "oven.life", "8 years"),
+                layer("the owner", "company", "oven.life", "96 months"));
+        assertThat(LimitLayer.over(TABLE, layers).get("oven.life").written()).isEqualTo("96 months");
+    }
+
+    @Test
+    void of_two_laws_the_later_may_be_stricter_and_a_milder_one_is_refused_by_the_name_of_the_other() {
+        LimitLayer state = layer("the state", "jurisdiction", "oven.life", "9 years");
+        LimitLayer county = layer("the county", "jurisdiction", "oven.life", "8 years");
+        assertThat(LimitLayer.over(TABLE, List.of(state, county)).get("oven.life"))
+                .extracting(Limit::written, Limit::layer)
+                .containsExactly("8 years", "the county");
+        assertThatThrownBy(() -> LimitLayer.over(TABLE, List.of(county, state)))
+                .hasMessageContaining("9 years is less cautious than 8 years, which the county sets");
+    }
+
+    @Test
+    void what_either_of_two_laws_sets_binds_the_company_above_them() {
+        List<LimitLayer> layers = List.of(
+                layer("the state", "jurisdiction", "oven.life", "9 years"),
+                layer("the county", "jurisdiction", "oven.least-gap", "2 ft"),
+                layer("the shop", "company", "oven.life", "10 years"));
+        assertThatThrownBy(() -> LimitLayer.over(TABLE, layers))
+                .hasMessageContaining("10 years is less cautious than 9 years, which the state sets");
     }
 
     @Test
