@@ -25,6 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -76,7 +77,11 @@ public final class Rulebook {
     /** Makes a rulebook with packs laid over it, whose classes are in {@code loader}. */
     public static Rulebook of(Tailoring tailoring, ClassLoader loader) {
         Book book = tailoring.stored().book();
-        return of(tailoring.stored(), loader, Judges.of(book.models(), book.rules(), loader), Optional.of(tailoring));
+        return of(
+                tailoring.stored(),
+                loader,
+                Judges.of(book.models(), book.rules(), tailoring.replaced(), loader),
+                Optional.of(tailoring));
     }
 
     /** The same, ready sooner for one visit. */
@@ -85,7 +90,12 @@ public final class Rulebook {
         return of(
                 tailoring.stored(),
                 loader,
-                Judges.forOne(book.models(), CompletableFuture.completedFuture(book.rules()), loader, builder),
+                Judges.forOne(
+                        book.models(),
+                        CompletableFuture.completedFuture(book.rules()),
+                        tailoring.replaced(),
+                        loader,
+                        builder),
                 Optional.of(tailoring));
     }
 
@@ -100,7 +110,7 @@ public final class Rulebook {
      */
     public static Rulebook forOne(String name, String text, ClassLoader loader, Executor builder) {
         CompletableFuture<List<RuleEntry>> entries = new CompletableFuture<>();
-        Judges judges = Judges.forOne(StoredBook.models(name, text), entries, loader, builder);
+        Judges judges = Judges.forOne(StoredBook.models(name, text), entries, Map.of(), loader, builder);
         try {
             StoredBook stored = StoredBook.read(name, text, loader);
             entries.complete(stored.book().rules());

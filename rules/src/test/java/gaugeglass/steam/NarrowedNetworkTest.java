@@ -17,6 +17,7 @@ import gaugeglass.steam.proof.SteamProof;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 
@@ -52,8 +53,8 @@ class NarrowedNetworkTest {
     }
 
     private void compare(Observations visit, LocalDate date, String title) {
-        Judges narrowed =
-                Judges.forOne(book.models(), CompletableFuture.completedFuture(book.rules()), LOADER, Runnable::run);
+        Judges narrowed = Judges.forOne(
+                book.models(), CompletableFuture.completedFuture(book.rules()), Map.of(), LOADER, Runnable::run);
         for (State state : State.values()) {
             Facts facts = Facts.of(visit, state, date, book.allLimits(), reckonings);
             List<Verdict> expected = whole.judge(facts, this::about);

@@ -1,5 +1,6 @@
 package gaugeglass.cli.fleet;
 
+import gaugeglass.cli.report.JsonReport;
 import gaugeglass.cli.report.Naming;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Book;
@@ -42,16 +43,7 @@ public final class FleetJson {
     public void write(Consumer<String> out) {
         out.accept("{\n  \"format\" : " + FORMAT);
         one(out, "rulebook", fields("name", book.name(), "version", book.version(), "hash", book.hash()));
-        rows(
-                out,
-                "packs",
-                packs,
-                pack -> fields(
-                        "name", pack.name(),
-                        "title", pack.title(),
-                        "version", pack.version(),
-                        "level", pack.level(),
-                        "hash", pack.hash()));
+        rows(out, "packs", packs, JsonReport::laidOn);
         one(out, "visits", totals.visits());
         one(out, "boilerVisits", totals.unitVisits());
         one(out, "unusable", totals.unusable());

@@ -11,6 +11,7 @@ import gaugeglass.engine.build.ScenarioReader;
 import gaugeglass.engine.build.ScenarioRunner;
 import gaugeglass.engine.build.ScenarioRunner.Ran;
 import gaugeglass.engine.build.ScenariosWanting;
+import gaugeglass.engine.pack.CompiledPack;
 import gaugeglass.engine.pack.Pack;
 import gaugeglass.engine.pack.PackFiles;
 import gaugeglass.engine.pack.PackReader;
@@ -184,7 +185,8 @@ public final class PackTools {
         StoredBook whole = laid.tailoring().stored();
         Map<String, Card> cards = new LinkedHashMap<>();
         whole.book().cards().forEach((id, card) -> {
-            if (!standard.book().cards().containsKey(id)
+            if ((!standard.book().cards().containsKey(id)
+                            || whole.book().replaced().containsKey(id))
                     && card.file().startsWith(pack.files().name() + "/")) {
                 cards.put(id, card);
             }
@@ -203,8 +205,7 @@ public final class PackTools {
                         .filter(rule -> cards.containsKey(rule.card()))
                         .toList(),
                 whole.book().models().stream()
-                        .filter(model -> model.startsWith(
-                                "gaugeglass.packs." + pack.name().replace('-', '_') + "."))
+                        .filter(model -> model.startsWith(CompiledPack.packageOf(pack.name()) + "."))
                         .toList());
         Map<String, String> texts = new TreeMap<>();
         for (String file : pack.files().names()) {
@@ -264,10 +265,17 @@ public final class PackTools {
         section(lines, "Limits", limits(before, after));
         List<String> cards = new ArrayList<>();
         List<String> own = new ArrayList<>();
+        List<String> instead = new ArrayList<>();
         after.cards().forEach((id, card) -> {
             Card old = before.cards().get(id);
             if (old == null) {
                 own.add(id + ": " + card.title() + " [" + urgencies(card) + "]");
+                return;
+            }
+            if (after.replaced().containsKey(id)) {
+                instead.add(id + ": " + old.title() + " [" + urgencies(old) + "] BECOMES " + card.title() + " ["
+                        + urgencies(card) + "], " + after.replacement(id).orElseThrow() + " - "
+                        + why(laid.tailoring().packs(), id));
                 return;
             }
             said(cards, id, "title", old.title(), card.title());
@@ -279,6 +287,7 @@ public final class PackTools {
         });
         section(lines, "Words and urgencies", cards);
         section(lines, "Checks of its own", own);
+        section(lines, "Checks of the rulebook that its own stand in the place of", instead);
         section(
                 lines,
                 "Asked besides",
@@ -307,6 +316,15 @@ public final class PackTools {
         section(lines, "Not asked", dropped);
         section(lines, "Waived", waived);
         return lines;
+    }
+
+    private static String why(List<Pack> packs, String check) {
+        return packs.stream()
+                .flatMap(pack -> pack.replaced().stream())
+                .filter(one -> one.check().equals(check))
+                .map(Pack.Replaced::why)
+                .findFirst()
+                .orElse("");
     }
 
     private String ask(String item) {

@@ -423,7 +423,11 @@ final class ReportPages {
                     "Rule",
                     first.rule() + (first.subject().isEmpty() ? "" : ":" + String.join(", ", alike.subjects()))
                             + ", band " + first.band() + "; "
-                            + TextReport.basis(first.basis()) + sources(card.sources()) + "; concerns "
+                            + TextReport.basis(first.basis()) + sources(card.sources())
+                            + book.replacement(first.rule())
+                                    .map(words -> "; " + words)
+                                    .orElse("")
+                            + "; concerns "
                             + first.consequence().word().replace('-', ' ')));
             if (!card.notWhen().isEmpty()) {
                 tail.add(new Named("Not right when", card.notWhen()));

@@ -58,18 +58,24 @@ public final class JsonReport {
     public static Map<String, Object> judgedBy(Book book, List<LaidOn> packs) {
         List<Object> laidOn = new ArrayList<>();
         for (LaidOn pack : packs) {
-            laidOn.add(fields(
-                    "name", pack.name(),
-                    "title", pack.title(),
-                    "version", pack.version(),
-                    "level", pack.level(),
-                    "hash", pack.hash()));
+            laidOn.add(laidOn(pack));
         }
         return fields(
                 "rulebook",
                 fields("name", book.name(), "version", book.version(), "hash", book.hash()),
                 "packs",
                 laidOn);
+    }
+
+    /** One pack. */
+    public static Map<String, Object> laidOn(LaidOn pack) {
+        return fields(
+                "name", pack.name(),
+                "title", pack.title(),
+                "version", pack.version(),
+                "level", pack.level(),
+                "hash", pack.hash(),
+                "replaces", pack.replaces());
     }
 
     /** One visit; {@code boilers} is still empty and is given to {@link #add}. */

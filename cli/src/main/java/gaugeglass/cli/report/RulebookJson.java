@@ -79,6 +79,7 @@ public final class RulebookJson {
                 "notWhen", card.notWhen(),
                 "basis", card.basis().word(),
                 "sources", sources(card.sources()),
+                "replaces", book.replacement(card.id()).orElse(""),
                 "status", card.status(),
                 "since", card.since(),
                 "file", card.file(),

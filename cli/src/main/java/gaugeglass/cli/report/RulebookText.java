@@ -63,6 +63,7 @@ public final class RulebookText {
             for (Card card : all) {
                 paper.hanging("  ", "    ", card.id() + "  [" + urgencies(card) + "]", Style.PLAIN);
                 paper.hanging("      ", card.title(), Style.PLAIN);
+                book.replacement(card.id()).ifPresent(words -> paper.hanging("      ", "(" + words + ")", Style.PLAIN));
             }
         });
         paper.gap();
@@ -116,6 +117,12 @@ public final class RulebookText {
             part(paper, "CAUTION", caution == null ? "" : caution.title() + ". " + caution.text());
         }
         part(paper, "Basis", card.basis().explained());
+        part(
+                paper,
+                "Note",
+                book.replacement(card.id())
+                        .map(words -> "This check is " + words + ".")
+                        .orElse(""));
         card.sources().forEach(source -> part(paper, "Source", source(source)));
         limits(card, paper);
         needs(card, paper);

@@ -262,7 +262,12 @@ public final class TextReport {
                 advice(finding);
                 alike.each(this::dispute).forEach(said -> part("Disputed", said));
                 alike.each(this::decisions).forEach(said -> part("Owner", said));
-                part("Rule", finding.rule() + ", " + basis(finding.basis()));
+                part(
+                        "Rule",
+                        finding.rule() + ", " + basis(finding.basis())
+                                + book.replacement(finding.rule())
+                                        .map(words -> ", " + words)
+                                        .orElse(""));
             }
         }
 

@@ -106,8 +106,9 @@ class JurisdictionPacksTest {
                 .out();
 
         assertThat(out)
-                .containsPattern("\"packs\":\\[\\{\"name\":\"brae-state\",\"title\":\"State of Brae boiler rules\","
-                        + "\"version\":\"1.0.0\",\"level\":\"jurisdiction\",\"hash\":\"[0-9a-f]{64}\"}]");
+                .containsPattern(
+                        "\"packs\":\\[\\{\"name\":\"brae-state\",\"title\":\"State of Brae boiler rules\","
+                                + "\"version\":\"1.0.0\",\"level\":\"jurisdiction\",\"hash\":\"[0-9a-f]{64}\",\"replaces\":\\[]}]");
     }
 
     @Test

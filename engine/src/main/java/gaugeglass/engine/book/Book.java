@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param diagnoses in order
  * @param rules the index, in order
  * @param models the names of the compiled rules' model classes
+ * @param replaced the checks in whose place a pack puts its own, by id, with the pack as people name it
  */
 public record Book(
         String name,
@@ -31,7 +32,23 @@ public record Book(
         Map<String, Remedy> remedies,
         List<Diagnosis> diagnoses,
         List<RuleEntry> rules,
-        List<String> models) {
+        List<String> models,
+        Map<String, String> replaced) {
+
+    /** A book as it was built, nothing of which is replaced. */
+    public Book(
+            String name,
+            String version,
+            String hash,
+            Map<String, Card> cards,
+            Map<String, Limit> limits,
+            Map<String, Caution> cautions,
+            Map<String, Remedy> remedies,
+            List<Diagnosis> diagnoses,
+            List<RuleEntry> rules,
+            List<String> models) {
+        this(name, version, hash, cards, limits, cautions, remedies, diagnoses, rules, models, Map.of());
+    }
 
     public Book {
         cards = Collections.unmodifiableMap(new LinkedHashMap<>(cards));
@@ -41,6 +58,7 @@ public record Book(
         diagnoses = List.copyOf(diagnoses);
         rules = List.copyOf(rules);
         models = List.copyOf(models);
+        replaced = Collections.unmodifiableMap(new LinkedHashMap<>(replaced));
     }
 
     /** The card that must be there. */
@@ -61,6 +79,11 @@ public record Book(
 
     /** The same book with other limits in force. */
     public Book withLimits(Map<String, Limit> others) {
-        return new Book(name, version, hash, cards, others, cautions, remedies, diagnoses, rules, models);
+        return new Book(name, version, hash, cards, others, cautions, remedies, diagnoses, rules, models, replaced);
+    }
+
+    /** What is said of a check that a pack put in the place of the rulebook's own; empty of all others. */
+    public Optional<String> replacement(String card) {
+        return Optional.ofNullable(replaced.get(card)).map(pack -> "put in the place of the rulebook's own by " + pack);
     }
 }

@@ -58,6 +58,7 @@ public final class PackBench {
     private final Map<String, Limit> limits = new LinkedHashMap<>();
     private final Map<String, Caution> cautions;
     private final Map<String, Remedy> remedies;
+    private final Set<String> replaced = new HashSet<>();
     private final List<WrittenRule> rules = new ArrayList<>();
 
     private PackBench(PackFiles files, StoredBook standard, Trade trade) {
@@ -133,11 +134,12 @@ public final class PackBench {
     }
 
     private CompiledPack compiled(String packName, String title, List<String> classPath) throws IOException {
-        String inPackage = "gaugeglass.packs." + packName.replace('-', '_');
+        String inPackage = CompiledPack.packageOf(packName);
         OwnItems own = new OwnItems(standard.vocabulary(), inPackage);
         each("observations.yaml", "observations", own::read);
         table("cautions.yaml", "cautions", BookReader::caution, Caution::id, cautions);
         table("remedies.yaml", "remedies", BookReader::remedy, Remedy::id, remedies);
+        each("replaced.yaml", "replaced", form -> replaced.add(form.text("check")));
         table("limits.yaml", "own", form -> BookReader.limit(form, title), Limit::id, limits);
         Set<String> proven = new HashSet<>();
         for (String file : files.names()) {
@@ -198,14 +200,14 @@ public final class PackBench {
         Vocabulary vocabulary = standard.vocabulary().with(items);
         Map<String, Card> allCards = new LinkedHashMap<>(standard.book().cards());
         cards.forEach((id, card) -> {
-            if (allCards.put(id, card) != null) {
+            if (allCards.put(id, card) != null && !replaced.contains(id)) {
                 mistakes.add(new Mistake(
                         files.place(card.file().substring(card.file().lastIndexOf('/') + 1)),
                         card.line(),
                         0,
                         id,
-                        "the rulebook has a check of this id, and a pack cannot put another in its place yet",
-                        "an id of its own",
+                        "the rulebook has a check of this id; to put this one in its place is said in replaced.yaml, with the reason",
+                        "an id of its own, or the id in replaced.yaml",
                         ""));
             }
         });
@@ -313,7 +315,7 @@ public final class PackBench {
             ruled.add(entry.card() + " / " + entry.band());
             needed.addAll(entry.needs());
             used.addAll(entry.limits());
-            if (standard.book().cards().containsKey(entry.card())) {
+            if (standard.book().cards().containsKey(entry.card()) && !cards.containsKey(entry.card())) {
                 mistakes.add(new Mistake(
                         entry.file(),
                         entry.line(),

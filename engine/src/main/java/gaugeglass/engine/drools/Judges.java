@@ -45,8 +45,18 @@ public final class Judges {
      * @throws IllegalStateException when classes and index do not fit each other
      */
     public static Judges of(Collection<String> models, List<RuleEntry> entries, ClassLoader loader) {
+        return of(models, entries, Map.of(), loader);
+    }
+
+    /**
+     * The same, with some rules left out.
+     *
+     * @param replaced by the id of a card, the package whose rules of it count; all others of it are left out
+     */
+    public static Judges of(
+            Collection<String> models, List<RuleEntry> entries, Map<String, String> replaced, ClassLoader loader) {
         List<Model> loaded = new ArrayList<>();
-        models.forEach(name -> loaded.add(model(name, loader)));
+        models.forEach(name -> loaded.add(model(name, replaced, loader)));
         Parts parts = new Parts(programs(loaded, entries), new SessionJudge(loaded));
         return new Judges(CompletableFuture.completedFuture(parts), CompletableFuture.completedFuture(parts));
     }
@@ -56,16 +66,21 @@ public final class Judges {
      * those rules only that they can match. What can be made ready before is made ready beside the caller.
      *
      * @param entries comes while the models are loaded
+     * @param replaced by the id of a card, the package whose rules of it count; all others of it are left out
      * @param helper runs what goes on beside
      */
     public static Judges forOne(
-            Collection<String> models, Future<List<RuleEntry>> entries, ClassLoader loader, Executor helper) {
+            Collection<String> models,
+            Future<List<RuleEntry>> entries,
+            Map<String, String> replaced,
+            ClassLoader loader,
+            Executor helper) {
         CompletableFuture<Parts> parts = new CompletableFuture<>();
         CompletableFuture<Void> ready = CompletableFuture.runAsync(
                 () -> {
                     try {
                         List<Model> loaded = new ArrayList<>();
-                        models.forEach(name -> loaded.add(model(name, loader)));
+                        models.forEach(name -> loaded.add(model(name, replaced, loader)));
                         List<Program> programs = programs(loaded, entries.get());
                         parts.complete(new Parts(programs, new NarrowJudge(loaded, programs, helper)));
                         NarrowJudge.warmUp(loaded.get(0));
@@ -80,6 +95,21 @@ public final class Judges {
                 },
                 helper);
         return new Judges(parts, ready);
+    }
+
+    private static Model model(String name, Map<String, String> replaced, ClassLoader loader) {
+        Model whole = model(name, loader);
+        if (replaced.isEmpty()) {
+            return whole;
+        }
+        List<Rule> rules = new ArrayList<>();
+        for (Rule rule : whole.getRules()) {
+            String card = rule.getName().substring(0, Math.max(0, rule.getName().indexOf(" / ")));
+            if (name.startsWith(replaced.getOrDefault(card, "") + (replaced.containsKey(card) ? "." : ""))) {
+                rules.add(rule);
+            }
+        }
+        return rules.size() == whole.getRules().size() ? whole : new NarrowJudge.Part(whole, rules);
     }
 
     private static Model model(String name, ClassLoader loader) {

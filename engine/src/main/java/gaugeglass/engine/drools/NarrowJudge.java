@@ -151,7 +151,7 @@ final class NarrowJudge implements FirstJudge {
     }
 
     /** A compiled model with fewer rules. */
-    private record Part(Model whole, List<Rule> rules) implements Model {
+    record Part(Model whole, List<Rule> rules) implements Model {
         @Override
         public String getName() {
             return whole.getName();

@@ -20,6 +20,11 @@ import java.util.zip.ZipOutputStream;
 public record CompiledPack(String stored, Map<String, byte[]> classes) {
     private static final String STORED = "stored.packed";
 
+    /** The package of the classes that a pack of this name is compiled to. */
+    public static String packageOf(String packName) {
+        return "gaugeglass.packs." + packName.replace('-', '_');
+    }
+
     /** As bytes, for a file. */
     public byte[] write() {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -29,6 +29,7 @@ import java.util.Map;
  * @param urgencies other urgencies for bands
  * @param dropped items it leaves unasked
  * @param waivers its waivers
+ * @param replaced the checks of the rulebook in whose place it puts its own
  * @param cautions cautions of its own
  * @param remedies lines of work of its own
  */
@@ -47,6 +48,7 @@ public record Pack(
         List<Urgencies> urgencies,
         List<Dropped> dropped,
         List<Waiving> waivers,
+        List<Replaced> replaced,
         Map<String, Caution> cautions,
         Map<String, Remedy> remedies) {
 
@@ -59,6 +61,7 @@ public record Pack(
         urgencies = List.copyOf(urgencies);
         dropped = List.copyOf(dropped);
         waivers = List.copyOf(waivers);
+        replaced = List.copyOf(replaced);
     }
 
     /** Where something stands in a pack. */
@@ -95,6 +98,9 @@ public record Pack(
     /** An item that is not asked, with why. */
     public record Dropped(String item, String why, Place place) {}
 
+    /** A check of the rulebook in whose place the pack puts its own of the same id, with why. */
+    public record Replaced(String check, String why, Place place) {}
+
     /** A waiver with its place. */
     public record Waiving(Waiver waiver, Place place) {}
 
@@ -115,6 +121,12 @@ public record Pack(
 
     /** How it is named in results. */
     public LaidOn laidOn() {
-        return new LaidOn(name, title, version, Words.of(level), files.hash());
+        return new LaidOn(
+                name,
+                title,
+                version,
+                Words.of(level),
+                files.hash(),
+                replaced.stream().map(Replaced::check).toList());
     }
 }

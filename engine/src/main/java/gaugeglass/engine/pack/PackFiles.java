@@ -65,6 +65,7 @@ public final class PackFiles {
             "observations.yaml",
             "cautions.yaml",
             "remedies.yaml",
+            "replaced.yaml",
             SIGNATURE);
 
     private final String name;

@@ -106,6 +106,7 @@ public final class PackReader {
                 urgencies(),
                 dropped(),
                 waivers(title + " " + version),
+                replaced(),
                 cautions,
                 remedies);
     }
@@ -173,6 +174,19 @@ public final class PackReader {
         List<Pack.Dropped> all = new ArrayList<>();
         each("checklist.yaml", "drop", one -> {
             all.add(new Pack.Dropped(one.text("item"), one.text("why"), place(one)));
+            one.close();
+        });
+        return all;
+    }
+
+    private List<Pack.Replaced> replaced() {
+        List<Pack.Replaced> all = new ArrayList<>();
+        each("replaced.yaml", "replaced", one -> {
+            Pack.Replaced replaced = new Pack.Replaced(one.text("check"), one.text("why"), place(one));
+            if (all.stream().anyMatch(other -> other.check().equals(replaced.check()))) {
+                one.wrong("check", "\"" + replaced.check() + "\" stands here a second time", "each check once", "");
+            }
+            all.add(replaced);
             one.close();
         });
         return all;

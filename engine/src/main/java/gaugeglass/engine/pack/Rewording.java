@@ -65,7 +65,8 @@ final class Rewording {
                 remedies,
                 book.diagnoses(),
                 book.rules(),
-                book.models());
+                book.models(),
+                book.replaced());
     }
 
     void apply(Pack pack) {

@@ -89,7 +89,17 @@ public final class Tailoring {
                         added.add(item);
                     }
                 }
-                book = joined(book, pack, own.book(), mistakes);
+                book = joined(standard.book(), book, pack, own.book(), mistakes);
+            }
+            Set<String> checks = own == null ? Set.of() : own.book().cards().keySet();
+            for (Pack.Replaced one : pack.replaced()) {
+                if (!checks.contains(one.check())) {
+                    mistakes.add(one.place()
+                            .wrong(
+                                    "the pack has no check of its own called \"" + one.check() + "\"",
+                                    "a card and rules of this id in the pack",
+                                    Nearest.to(one.check(), checks).orElse("")));
+                }
             }
         }
         try {
@@ -123,7 +133,8 @@ public final class Tailoring {
                         wrong(
                                 pack,
                                 one,
-                                pack.title() + " says " + answer.typed() + " and " + by.get().title() + " says "
+                                pack.title() + " says " + answer.typed() + " and "
+                                        + by.get().title() + " says "
                                         + other.get().typed() + " of " + one.item(),
                                 "one answer in both, or in one of them alone",
                                 "",
@@ -132,6 +143,7 @@ public final class Tailoring {
                 });
             }
         }
+        new Replacing(standard, book, trade, ordered, mistakes).check();
         Rewording words = new Rewording(book, trade, vocabulary, mistakes);
         List<Waiver> waivers = new ArrayList<>();
         Map<ItemType, String> dropped = new LinkedHashMap<>();
@@ -146,6 +158,15 @@ public final class Tailoring {
         }
         return new Tailoring(
                 new StoredBook(standard.trade(), vocabulary, book), ordered, settled, waivers, dropped, added);
+    }
+
+    /** By the id of a check that was replaced, the package in which its rules are compiled now. */
+    public Map<String, String> replaced() {
+        Map<String, String> all = new HashMap<>();
+        for (Pack pack : packs) {
+            pack.replaced().forEach(one -> all.put(one.check(), CompiledPack.packageOf(pack.name())));
+        }
+        return all;
     }
 
     /** The items that packs add, in their order. */
@@ -164,12 +185,21 @@ public final class Tailoring {
     }
 
     /** The book with a pack's own checks behind those that are there. */
-    private static Book joined(Book book, Pack pack, Book own, List<Mistake> mistakes) {
+    private static Book joined(Book standard, Book book, Pack pack, Book own, List<Mistake> mistakes) {
         Map<String, Card> cards = new LinkedHashMap<>(book.cards());
         Map<String, Limit> limits = new LinkedHashMap<>(book.limits());
+        Map<String, String> replaced = new LinkedHashMap<>(book.replaced());
+        Set<String> declared =
+                pack.replaced().stream().map(Pack.Replaced::check).collect(Collectors.toSet());
         own.cards().forEach((id, card) -> {
-            if (cards.put(id, card) != null) {
+            if (cards.put(id, card) == null) {
+                return;
+            }
+            // Only what came with the program is replaced, and only once: a pack below has its reasons.
+            if (!declared.contains(id) || !standard.cards().containsKey(id) || replaced.containsKey(id)) {
                 mistakes.add(twice(pack, "check", id));
+            } else {
+                replaced.put(id, pack.title() + " " + pack.version());
             }
         });
         own.limits().forEach((id, limit) -> {
@@ -177,7 +207,12 @@ public final class Tailoring {
                 mistakes.add(twice(pack, "limit", id));
             }
         });
-        List<RuleEntry> rules = new ArrayList<>(book.rules());
+        List<RuleEntry> rules = new ArrayList<>();
+        for (RuleEntry rule : book.rules()) {
+            if (!own.cards().containsKey(rule.card())) {
+                rules.add(rule);
+            }
+        }
         rules.addAll(own.rules());
         List<String> models = new ArrayList<>(book.models());
         models.addAll(own.models());
@@ -191,7 +226,8 @@ public final class Tailoring {
                 book.remedies(),
                 book.diagnoses(),
                 rules,
-                models);
+                models,
+                replaced);
     }
 
     private static Mistake twice(Pack pack, String what, String id) {
