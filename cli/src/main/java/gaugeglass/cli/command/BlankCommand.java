@@ -52,7 +52,11 @@ final class BlankCommand {
 
     static String text(Options options, Shell shell) {
         if (options.system().isEmpty()) {
-            return BlankInspection.of(shell.vocabulary(), options.site(), options.date(), options.unit());
+            Set<String> notAsked = shell.notAsked();
+            return BlankInspection.of(shell.vocabulary(), options.site(), options.date())
+                    .unit(options.unit())
+                    .askingOnly(one -> !notAsked.contains(one.id()))
+                    .write();
         }
         return new BlankCommand(shell.rulebook(), options.date()).of(options);
     }
@@ -69,6 +73,7 @@ final class BlankCommand {
         here.add(SYSTEM);
         // What no finding waits for, but only a likely cause, is in neither and is kept.
         always.removeAll(here);
+        always.addAll(rulebook.notAsked());
         String blank = BlankInspection.of(vocabulary, options.site(), options.date())
                 .unit(options.unit())
                 .askingOnly(one -> !always.contains(one.id()))

@@ -94,7 +94,7 @@ final class FullLine {
             case "decide":
                 return DecideCommand.run(ReportLine.decide(said), shell);
             case "schema":
-                return schema(words(said));
+                return schema(said);
             default:
                 usage(said.commandSpec()).lines().forEach(shell::say);
                 return Code.WRONG_LINE;
@@ -200,6 +200,7 @@ final class FullLine {
     }
 
     private BlankCommand.Options blank(ParseResult said) throws Wrong {
+        shell.lay(packs(said), List.of());
         String system = value(said, "--system");
         List<String> known = BlankCommand.systems(shell.vocabulary());
         if (said.hasMatchedOption("--system") && !known.contains(system)) {
@@ -261,7 +262,8 @@ final class FullLine {
         return words;
     }
 
-    private int schema(List<String> names) throws Wrong {
+    private int schema(ParseResult said) throws Wrong {
+        List<String> names = words(said);
         List<String> known = List.of("inspection", "assessment", "checklists", "fleet", "work");
         if (names.isEmpty()) {
             throw new Wrong("no schema is named; expected one of " + String.join(", ", known));
@@ -271,6 +273,11 @@ final class FullLine {
             throw new Wrong(
                     "\"" + name + "\" is no schema; expected one of " + String.join(", ", known) + meant(name, known));
         }
+        List<String> packs = packs(said);
+        if (!packs.isEmpty() && !name.equals("inspection")) {
+            throw new Wrong("--pack goes with the schema of an inspection; a pack changes no other");
+        }
+        shell.lay(packs, List.of());
         shell.printJson(SchemaCommand.text(name, shell));
         return done();
     }
@@ -387,6 +394,7 @@ final class FullLine {
                 .build());
         blank.addOption(named("--site", "The site's id: a short name that stays the same over years."));
         blank.addOption(named("--boiler", "The boiler's id, likewise."));
+        blank.addOption(pack());
         blank.addOption(OptionSpec.builder("--date")
                 .paramLabel("YYYY-MM-DD")
                 .type(String.class)
@@ -418,6 +426,7 @@ final class FullLine {
                 .auxiliaryTypes(String.class)
                 .description("inspection (what is read), assessment or fleet (what is printed as JSON).")
                 .build());
+        schema.addOption(pack());
 
         CommandSpec walk = command(
                 "walk",

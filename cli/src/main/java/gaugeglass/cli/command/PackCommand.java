@@ -1,16 +1,19 @@
 package gaugeglass.cli.command;
 
 import gaugeglass.cli.command.FullLine.Wrong;
+import gaugeglass.cli.pack.KeptTries;
 import gaugeglass.cli.pack.Keys;
 import gaugeglass.cli.pack.PackTools;
 import gaugeglass.cli.pack.Replay;
 import gaugeglass.cli.pack.RuleForm;
 import gaugeglass.cli.walk.VisitFile;
+import gaugeglass.engine.pack.PackFiles;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
@@ -80,6 +83,14 @@ final class PackCommand {
         if (words.size() < least || words.size() > most || words.contains("")) {
             throw new Wrong("pack " + name + " takes " + wanted);
         }
+        if (name.equals("try")) {
+            Optional<PackTools.Tried> kept = kept(words, shell);
+            if (kept.isPresent()) {
+                print(shell, kept.get().lines());
+                print(shell, List.of("Nothing changed since it was tried: the pack and the program are the same."));
+                return shell.flush() ? code(kept.get()) : Code.FAULT;
+            }
+        }
         PackTools tools = new PackTools(shell.untouched(), shell::home, shell.loader());
         try {
             int code = work(name, words, said, tools, shell);
@@ -88,6 +99,23 @@ final class PackCommand {
             shell.say("gaugeglass: this could not be read or written: " + VisitFile.reason(e));
             return Code.UNUSABLE;
         }
+    }
+
+    /** What trying it came to, without so much as opening the rulebook. */
+    private static Optional<PackTools.Tried> kept(List<String> words, Shell shell) {
+        if (words.size() > 1) {
+            return Optional.empty();
+        }
+        return tries(shell)
+                .of(PackFiles.read(PackTools.places(words, shell::home).get(0)));
+    }
+
+    private static KeptTries tries(Shell shell) {
+        return new KeptTries(shell.home(), KeptTries.program());
+    }
+
+    private static int code(PackTools.Tried tried) {
+        return tried.failed() == 0 ? Code.JUDGED : Code.FOUND;
     }
 
     private static int work(String name, List<String> words, ParseResult said, PackTools tools, Shell shell)
@@ -104,10 +132,15 @@ final class PackCommand {
             case "rule" ->
                 print(shell, RuleForm.write(shell.untouched(), Path.of(words.get(0)), Path.of(words.get(1))));
             case "try" -> {
-                PackTools.Tried tried =
-                        tools.tried(tools.places(words.subList(0, 1)), words.size() > 1 ? words.get(1) : "");
+                List<Path> places = tools.places(words.subList(0, 1));
+                // Read before it is tried: what is saved meanwhile is tried the next time.
+                PackFiles files = PackFiles.read(places.get(0));
+                PackTools.Tried tried = tools.tried(places, words.size() > 1 ? words.get(1) : "");
                 print(shell, tried.lines());
-                return tried.failed() == 0 ? Code.JUDGED : Code.FOUND;
+                if (words.size() == 1) {
+                    tries(shell).keep(files, tried);
+                }
+                return code(tried);
             }
             case "differs" -> print(shell, tools.differs(tools.places(words)));
             case "changes" -> print(shell, tools.changes(tools.places(words)));

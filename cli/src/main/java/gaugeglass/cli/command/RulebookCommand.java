@@ -35,8 +35,8 @@ final class RulebookCommand {
     static int run(Options options, Shell shell) {
         shell.lay(options.packs(), List.of());
         Book book = shell.book();
-        RulebookText text =
-                new RulebookText(book, shell.vocabulary(), shell.screen(), name -> shell.resource(SOURCES + name));
+        RulebookText text = new RulebookText(book, shell.vocabulary(), shell.screen(), name -> shell.packFile(name)
+                .or(() -> shell.resource(SOURCES + name)));
         RulebookJson json = new RulebookJson(book, shell.vocabulary());
         if (options.limits()) {
             return print(options, shell, text.limits(), json.limits());

@@ -26,6 +26,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -233,6 +234,16 @@ public final class Shell {
     /** What is laid over the rulebook, lowest first. */
     List<LaidOn> packs() {
         return tailoring.isEmpty() ? List.of() : tailoring.get().laidOn();
+    }
+
+    /** The ids of the items that the packs leave unasked. */
+    Set<String> notAsked() {
+        return tailoring.isEmpty() ? Set.of() : tailoring.get().notAsked();
+    }
+
+    /** The text of a file of a pack that is laid on, by the name that messages give it; empty where none has it. */
+    Optional<String> packFile(String place) {
+        return tailoring.isEmpty() ? Optional.empty() : tailoring.get().text(place);
     }
 
     /** What can be observed; far sooner there than the judges. */

@@ -96,6 +96,9 @@ public final class Keys {
         if (!name.endsWith(PUBLIC)) {
             throw wrong(file.toString(), "this is no key that can be trusted", "a file ending in " + PUBLIC);
         }
+        if (!Files.isRegularFile(file)) {
+            throw wrong(file.toString(), "there is no such file", "the file that was handed over");
+        }
         String text = Files.readString(file, StandardCharsets.US_ASCII);
         if (open(text).isEmpty()) {
             throw wrong(file.toString(), "this is no Ed25519 public key", "the file that was made with the key");

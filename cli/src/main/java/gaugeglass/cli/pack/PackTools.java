@@ -65,6 +65,11 @@ public final class PackTools {
 
     /** The places of the packs that words name. */
     public List<Path> places(List<String> words) {
+        return places(words, home);
+    }
+
+    /** The same, for which no rulebook is needed. */
+    public static List<Path> places(List<String> words, Supplier<Path> home) {
         return Laying.places(words, home);
     }
 
@@ -439,7 +444,7 @@ public final class PackTools {
         return bytes.toByteArray();
     }
 
-    private static void move(byte[] bytes, Path file) throws IOException {
+    static void move(byte[] bytes, Path file) throws IOException {
         Path next = file.resolveSibling("." + file.getFileName() + ".next");
         Files.write(next, bytes);
         try {

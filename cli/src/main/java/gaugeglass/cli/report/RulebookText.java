@@ -41,7 +41,7 @@ public final class RulebookText {
     /**
      * A writer.
      *
-     * @param sources gives the text of a file of the rulebook by its name, where the program brings it with it
+     * @param sources gives the text of a file of the rulebook or of a pack by its name, where it is at hand
      */
     public RulebookText(Book book, Vocabulary vocabulary, Screen screen, Function<String, Optional<String>> sources) {
         this.book = book;
@@ -250,7 +250,7 @@ public final class RulebookText {
 
     private List<Node.Fields> scenarios(Card card) {
         List<Node.Fields> found = new ArrayList<>();
-        Optional<String> text = sources.apply(card.subject() + ".cards.yaml");
+        Optional<String> text = sources.apply(card.file());
         if (text.isPresent()
                 && NodeReader.read(card.file(), text.get(), new ArrayList<>()) instanceof Node.Fields all) {
             for (Node.Fields one : groups(all.get("cards"))) {

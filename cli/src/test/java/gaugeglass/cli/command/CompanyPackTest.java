@@ -77,6 +77,38 @@ class CompanyPackTest {
     }
 
     @Test
+    void a_rule_of_the_pack_is_explained_with_its_conditions_and_scenarios() {
+        String told =
+                Ran.of("rulebook", "cover.screws-missing", "--pack", HARROW).out();
+
+        assertThat(told)
+                .contains(
+                        "Found when (" + HARROW + "/cover.drl, line ",
+                        "BurnerCoverScrewsValue.SOME_MISSING )",
+                        "Proven by ");
+        assertThat(Ran.of("rulebook", "cutoff.past-service-life", "--pack", HARROW)
+                        .out())
+                .contains(".drl, line ", "    CutoffInstalled( which == $about", "Proven by ");
+    }
+
+    @Test
+    void the_schema_of_an_inspection_and_the_blank_one_have_what_the_pack_adds_and_lack_what_it_drops() {
+        String schema = Ran.of("schema", "inspection", "--pack", HARROW).out();
+        String blank = Ran.of("blank", "--pack", HARROW).out();
+
+        assertThat(schema).contains("\"cover-screws\"", "\"some-missing\"");
+        assertThat(Ran.of("schema", "inspection").out()).doesNotContain("cover-screws");
+        assertThat(blank).contains("cover-screws:");
+        assertThat(Ran.of("blank").out()).doesNotContain("cover-screws").contains("device-dates:");
+        assertThat(blank).doesNotContain("device-dates:");
+        assertThat(Ran.of("blank", "--system", "one-pipe", "--pack", HARROW).out())
+                .contains("cover-screws:")
+                .doesNotContain("device-dates:");
+        assertThat(Ran.withInput(blank, "check", "-", "--pack", HARROW).code()).isZero();
+        assertThat(Ran.of("schema", "fleet", "--pack", HARROW).err()).contains("a pack changes no other");
+    }
+
+    @Test
     void the_form_beside_the_pack_writes_what_is_in_it() throws IOException {
         Path pack = folder.resolve("harrow-heating");
         copy(EXAMPLE, pack);

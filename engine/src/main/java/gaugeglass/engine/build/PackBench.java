@@ -386,7 +386,7 @@ public final class PackBench {
                         0,
                         item.id(),
                         "no rule of the pack looks at it",
-                        "a use",
+                        "a rule that does; gaugeglass pack rule writes one from a short form",
                         "")));
     }
 

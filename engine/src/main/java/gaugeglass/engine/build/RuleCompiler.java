@@ -1,5 +1,6 @@
 package gaugeglass.engine.build;
 
+import gaugeglass.engine.pack.ByteLoader;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Vocabulary;
@@ -31,32 +32,9 @@ public final class RuleCompiler {
      * @param models the names of the model classes
      */
     public record Compiled(Map<String, byte[]> classes, List<String> models) {
-        /**
-         * A loader that knows these classes besides its parent's, and before them: what an earlier build left on the
-         * class path may bear the same names, which come from the package and not from the rules.
-         */
+        /** A loader that knows these classes besides its parent's, and before them. */
         public ClassLoader loader(ClassLoader parent) {
-            return new ClassLoader(parent) {
-                @Override
-                protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
-                    if (!classes.containsKey(name.replace('.', '/') + ".class")) {
-                        return super.loadClass(name, resolve);
-                    }
-                    synchronized (getClassLoadingLock(name)) {
-                        Class<?> known = findLoadedClass(name);
-                        return known == null ? findClass(name) : known;
-                    }
-                }
-
-                @Override
-                protected Class<?> findClass(String name) throws ClassNotFoundException {
-                    byte[] bytes = classes.get(name.replace('.', '/') + ".class");
-                    if (bytes == null) {
-                        throw new ClassNotFoundException(name);
-                    }
-                    return defineClass(name, bytes, 0, bytes.length);
-                }
-            };
+            return new ByteLoader(classes, parent);
         }
     }
 

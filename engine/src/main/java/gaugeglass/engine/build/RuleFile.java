@@ -5,6 +5,8 @@ import gaugeglass.engine.build.WrittenRule.WrittenPattern;
 import gaugeglass.engine.text.Mistake;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.drools.drl.ast.descr.BaseDescr;
 import org.drools.drl.ast.descr.ExprConstraintDescr;
 import org.drools.drl.ast.descr.PackageDescr;
@@ -17,6 +19,9 @@ import org.kie.internal.builder.conf.LanguageLevelOption;
 
 /** Reads a rule file into its rules; whatever is not conditions only is a mistake with its place. */
 public final class RuleFile {
+    private static final Pattern PLACE = Pattern.compile("Line \\d+:(\\d+)");
+    private static final Pattern INPUT = Pattern.compile("input '([^']*)'");
+
     private final String file;
     private final List<Mistake> mistakes;
 
@@ -41,10 +46,7 @@ public final class RuleFile {
         if (parser.hasErrors()) {
             for (DroolsError error : parser.getErrors()) {
                 int[] lines = error.getLines();
-                wrong(
-                        lines.length > 0 ? lines[0] : 0,
-                        firstLine(error.getMessage()),
-                        "rule \"card / band\" when ... then end");
+                unreadable(firstLine(error.getMessage()), lines.length > 0 ? lines[0] : 0);
             }
             return List.of();
         }
@@ -67,6 +69,22 @@ public final class RuleFile {
             rules.add(rule(rule));
         }
         return rules;
+    }
+
+    /** What the parser says in its own words, as a place and what stands there. */
+    private void unreadable(String said, int line) {
+        Matcher place = PLACE.matcher(said);
+        Matcher input = INPUT.matcher(said);
+        mistakes.add(new Mistake(
+                file,
+                line,
+                place.find() ? Integer.parseInt(place.group(1)) + 1 : 0,
+                "",
+                "the rule cannot be read from here on"
+                        + (input.find() ? ": \"" + input.group(1) + "\" cannot stand here" : ""),
+                "rule \"card / band\" when ... then end, a condition on each line such as Name( part == value ), and each"
+                        + " bracket and quotation mark closed",
+                ""));
     }
 
     private WrittenRule rule(RuleDescr rule) {

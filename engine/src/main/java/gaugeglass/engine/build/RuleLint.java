@@ -124,7 +124,7 @@ final class RuleLint {
                         rule,
                         pattern.line(),
                         "\"" + pattern.type() + "\" is no observation",
-                        "a record of the vocabulary, Visit, Limit or Fitted",
+                        "an observation as the rules call it, Visit, Limit or Fitted",
                         near(pattern.type(), types.keySet()));
                 continue;
             }
@@ -325,33 +325,28 @@ final class RuleLint {
                         pattern.line(),
                         "\"" + constraint + "\" uses a word that is not one of the choices",
                         choices(type),
-                        "");
+                        near(constant(constraint, matcher), constants(type)));
             }
         }
         return keys && !values;
     }
 
     /** Whether the name at the matcher is an enum of one of the type's parts, followed by one of its constants. */
-    private boolean isConstant(Type type, String constraint, Matcher matcher) {
-        if (type.item().isEmpty()) {
-            return false;
-        }
-        String rest = constraint.substring(matcher.start()).strip();
-        for (Component component : type.item().get().components()) {
-            if (component.form() == Component.Form.CHOICE) {
-                String name = component.type();
-                name = name.substring(Math.max(name.lastIndexOf('.'), name.lastIndexOf('$')) + 1);
-                for (Object constant : type.item().get().constants(component)) {
-                    if (Pattern.matches(Pattern.quote(name + "." + ((Enum<?>) constant).name()) + "(\\W.*)?", rest)) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
+    private static boolean isConstant(Type type, String constraint, Matcher matcher) {
+        return constants(type).contains(constant(constraint, matcher));
     }
 
-    private static String choices(Type type) {
+    /** The name that begins at the matcher. */
+    private static String constant(String constraint, Matcher matcher) {
+        String rest = constraint.substring(matcher.start()).strip();
+        int end = 0;
+        while (end < rest.length() && (Character.isJavaIdentifierPart(rest.charAt(end)) || rest.charAt(end) == '.')) {
+            end++;
+        }
+        return rest.substring(0, end);
+    }
+
+    private static List<String> constants(Type type) {
         List<String> choices = new ArrayList<>();
         type.item().ifPresent(item -> item.components().forEach(component -> {
             if (component.form() == Component.Form.CHOICE) {
@@ -362,6 +357,11 @@ final class RuleLint {
                 }
             }
         }));
+        return choices;
+    }
+
+    private static String choices(Type type) {
+        List<String> choices = constants(type);
         return choices.isEmpty() ? "no choice here" : "one of " + String.join(", ", choices);
     }
 

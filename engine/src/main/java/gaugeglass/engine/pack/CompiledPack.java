@@ -62,15 +62,6 @@ public record CompiledPack(String stored, Map<String, byte[]> classes) {
 
     /** A loader that knows these classes besides its parent's. */
     public ClassLoader loader(ClassLoader parent) {
-        return new ClassLoader(parent) {
-            @Override
-            protected Class<?> findClass(String name) throws ClassNotFoundException {
-                byte[] bytes = classes.get(name.replace('.', '/') + ".class");
-                if (bytes == null) {
-                    throw new ClassNotFoundException(name);
-                }
-                return defineClass(name, bytes, 0, bytes.length);
-            }
-        };
+        return new ByteLoader(classes, parent);
     }
 }

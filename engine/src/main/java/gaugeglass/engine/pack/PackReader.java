@@ -10,6 +10,7 @@ import gaugeglass.engine.book.Source;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.book.Waiver;
 import gaugeglass.engine.reading.Form;
+import gaugeglass.engine.reading.Node;
 import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.reading.TableReader;
 import gaugeglass.engine.text.Mistake;
@@ -275,10 +276,11 @@ public final class PackReader {
         String id = row.text("limit");
         String source = row.text("source", "");
         Source.Known known = row.word("known", Source.Known.class, Source.Known.READ_SECOND_HAND);
+        Node value = row.node("value").orElse(row.fields());
         Setting setting = new Setting(
                 row.text("value"),
-                row.fields().line(),
-                0,
+                value.line(),
+                value.column(),
                 source.isEmpty() ? List.of() : List.of(new Source(source, known)));
         row.text("note", "");
         row.close();

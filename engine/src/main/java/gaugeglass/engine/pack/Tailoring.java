@@ -385,6 +385,19 @@ public final class Tailoring {
         return packs;
     }
 
+    /** The text of a file of one of the packs, by the name that messages give it; empty where none has it. */
+    public Optional<String> text(String place) {
+        for (Pack pack : packs) {
+            PackFiles files = pack.files();
+            for (String name : files.names()) {
+                if (files.place(name).equals(place)) {
+                    return Optional.of(files.text(name));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
     /** How they are named in results, lowest first. */
     public List<LaidOn> laidOn() {
         return packs.stream().map(Pack::laidOn).toList();

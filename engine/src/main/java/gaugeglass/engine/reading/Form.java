@@ -34,8 +34,11 @@ public final class Form {
         if (node instanceof Node.Fields fields) {
             return new Form(file, where, fields, mistakes);
         }
-        mistakes.add(
-                new Mistake(file, node.line(), node.column(), where, "found " + node.shape(), "a group of keys", ""));
+        // The usual slip: the colon was left out, or the space behind it.
+        String expected = node instanceof Node.Scalar scalar && !scalar.text().isBlank()
+                ? "a group of keys, each with a colon and a space behind it"
+                : "a group of keys";
+        mistakes.add(new Mistake(file, node.line(), node.column(), where, "found " + node.shape(), expected, ""));
         return new Form(file, where, Node.Fields.at(node.line(), node.column()), mistakes);
     }
 

@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,8 +31,9 @@ public final class TableReader {
     public static List<Form> read(String file, String text, List<Mistake> mistakes) {
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         List<CsvRecord> records = new ArrayList<>();
+        char separator = separator(plain);
         try (CsvReader<CsvRecord> reader = CsvReader.builder()
-                .fieldSeparator(separator(plain))
+                .fieldSeparator(separator)
                 .skipEmptyLines(true)
                 .allowExtraFields(true)
                 .allowMissingFields(true)
@@ -52,14 +54,17 @@ public final class TableReader {
         if (records.isEmpty()) {
             throw new Mistakes(List.of(new Mistake(file, 1, 0, "", "the table is empty", "a line of headings", "")));
         }
+        Map<Integer, List<Place>> places = places(plain, separator);
+        int headingLine = (int) records.get(0).getStartingLineNumber();
         List<String> headings = new ArrayList<>();
         for (String heading : records.get(0).getFields()) {
             String plainHeading = spaced(heading).toLowerCase(Locale.ROOT).replace(' ', '-');
             if (!plainHeading.isEmpty() && headings.contains(plainHeading)) {
+                Place place = places.get(headingLine).get(headings.size());
                 mistakes.add(new Mistake(
                         file,
-                        1,
-                        0,
+                        place.line(),
+                        place.column(),
                         letter(headings.size()),
                         "two columns are called \"" + plainHeading + "\"",
                         "",
@@ -77,11 +82,21 @@ public final class TableReader {
                     continue;
                 }
                 String heading = i < headings.size() ? headings.get(i) : "";
+                Place place = places.get(line).get(i);
                 if (heading.isEmpty()) {
                     mistakes.add(new Mistake(
-                            file, line, 0, letter(i), "\"" + cell + "\" stands in a column without a heading", "", ""));
+                            file,
+                            place.line(),
+                            place.column(),
+                            letter(i),
+                            "\"" + cell + "\" stands in a column without a heading",
+                            "",
+                            ""));
                 } else {
-                    cells.put(heading, new Node.Field(heading, new Node.Scalar(cell, true, line, 0), line, 0));
+                    Node.Scalar value = new Node.Scalar(cell, true, place.line(), place.column());
+                    Place head = places.get(headingLine).get(i);
+                    // What is wrong with a key is wrong with the heading.
+                    cells.put(heading, new Node.Field(heading, value, head.line(), head.column()));
                 }
             }
             if (!cells.isEmpty()) {
@@ -89,6 +104,48 @@ public final class TableReader {
             }
         }
         return rows;
+    }
+
+    /** Where a cell begins; both from 1. */
+    private record Place(int line, int column) {}
+
+    /** The places of each record's cells, by the line on which it begins; the reader itself tells no more than that line. */
+    private static Map<Integer, List<Place>> places(String text, char separator) {
+        Map<Integer, List<Place>> all = new HashMap<>();
+        List<Place> row = new ArrayList<>();
+        int line = 1;
+        int start = 0;
+        boolean isBegun = false;
+        boolean hasQuotes = false;
+        boolean isInside = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (!isBegun) {
+                row.add(new Place(line, i - start + 1));
+                isBegun = true;
+                hasQuotes = c == '"';
+            }
+            if (hasQuotes && c == '"') {
+                // Of two that stand for one the second takes back what the first did.
+                isInside = !isInside;
+            } else if (c == separator && !isInside) {
+                isBegun = false;
+            }
+            boolean ends = c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n');
+            if (ends && !isInside) {
+                all.put(row.get(0).line(), row);
+                row = new ArrayList<>();
+                isBegun = false;
+            }
+            if (ends) {
+                line++;
+                start = i + 1;
+            }
+        }
+        // A last cell may be empty, and have no character of its own.
+        row.add(new Place(line, text.length() - start + 1));
+        all.putIfAbsent(row.get(0).line(), row);
+        return all;
     }
 
     private static char separator(String text) {
