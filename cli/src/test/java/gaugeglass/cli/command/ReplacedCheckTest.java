@@ -2,6 +2,10 @@ package gaugeglass.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -166,6 +170,25 @@ class ReplacedCheckTest {
         assertThat(Ran.of("rulebook", "siphon.control-not-cleaned", "--pack", elm, "--as", "json")
                         .out())
                 .contains("\"replaces\" : \"" + INSTEAD + "\"");
+    }
+
+    private static List<Error> faults(String schema, String json) {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Ran.of("schema", schema).out(), InputFormat.JSON)
+                .validate(json, InputFormat.JSON);
+    }
+
+    @Test
+    void programs_are_told_in_keys_that_the_published_schemas_know() throws IOException {
+        String visit = visit("siphon-record: on-record, siphon-cleaned: 2026-01-14");
+        String judged = Ran.of("assess", visit, "--pack", elm, "--as", "json").out();
+        String fleet = Ran.of("fleet", visit, "--pack", elm, "--as", "json").out();
+
+        assertThat(judged).contains("\"replaces\" : [");
+        assertThat(fleet.replaceAll("\\s+", "")).contains("\"replaces\":[\"siphon.control-not-cleaned\"]");
+        assertThat(faults("assessment", judged)).isEmpty();
+        assertThat(faults("fleet", fleet)).isEmpty();
+        assertThat(faults("fleet", fleet.replace("replaces", "replace"))).isNotEmpty();
     }
 
     private void isRefused(List<String> others, String... words) throws IOException {
