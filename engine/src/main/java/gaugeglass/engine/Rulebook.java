@@ -37,15 +37,17 @@ import java.util.concurrent.Executor;
 public final class Rulebook {
     private final StoredBook stored;
     private final List<Reckoning> reckonings;
+    private final Trade trade;
     private final Judges judges;
     private volatile Optional<Ageing> ageing = Optional.empty();
 
     /** Optional, so that no class of packs is loaded where there is none. */
     private final Optional<Tailoring> tailoring;
 
-    private Rulebook(StoredBook stored, List<Reckoning> reckonings, Judges judges, Optional<Tailoring> tailoring) {
+    private Rulebook(StoredBook stored, Trade trade, Judges judges, Optional<Tailoring> tailoring) {
         this.stored = stored;
-        this.reckonings = List.copyOf(reckonings);
+        this.reckonings = List.copyOf(trade.reckonings());
+        this.trade = trade;
         this.judges = judges;
         this.tailoring = tailoring;
     }
@@ -122,7 +124,7 @@ public final class Rulebook {
     }
 
     private static Rulebook of(StoredBook stored, ClassLoader loader, Judges judges, Optional<Tailoring> tailoring) {
-        return new Rulebook(stored, trade(stored.trade(), loader).reckonings(), judges, tailoring);
+        return new Rulebook(stored, trade(stored.trade(), loader), judges, tailoring);
     }
 
     private static Trade trade(String name, ClassLoader loader) {
@@ -223,9 +225,13 @@ public final class Rulebook {
         return tailoring.isEmpty() ? List.of() : tailoring.get().added();
     }
 
-    /** What counts as observed: with packs, a jurisdiction's answers about what is required there are part of it. */
+    /**
+     * What counts as observed: what earlier findings tell is part of it where they are known and, with packs, a
+     * jurisdiction's answers about what is required there.
+     */
     public Observations observed(Observations observations) {
-        return tailoring.isEmpty() ? observations : tailoring.get().observed(observations);
+        Observations told = observations.earlier().isEmpty() ? observations : Told.with(trade.tellings(), observations);
+        return tailoring.isEmpty() ? told : tailoring.get().observed(told);
     }
 
     /**

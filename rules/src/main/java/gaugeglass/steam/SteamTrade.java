@@ -2,6 +2,7 @@ package gaugeglass.steam;
 
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Reckoning;
+import gaugeglass.engine.vocabulary.Telling;
 import gaugeglass.engine.vocabulary.Trade;
 import gaugeglass.steam.observed.AirPressures;
 import gaugeglass.steam.observed.BoilerCondition;
@@ -18,6 +19,7 @@ import gaugeglass.steam.observed.FlameTests;
 import gaugeglass.steam.observed.FlueGas;
 import gaugeglass.steam.observed.Gauges;
 import gaugeglass.steam.observed.InputMeasures;
+import gaugeglass.steam.observed.LastVisit;
 import gaugeglass.steam.observed.Mains;
 import gaugeglass.steam.observed.Piping;
 import gaugeglass.steam.observed.Records;
@@ -57,6 +59,7 @@ import gaugeglass.steam.reckoned.SteamFromTemperature;
 import gaugeglass.steam.reckoned.TrapLosses;
 import gaugeglass.steam.reckoned.TrapStates;
 import gaugeglass.steam.reckoned.WaterUsed;
+import gaugeglass.steam.told.EarlierVisits;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -86,6 +89,7 @@ public final class SteamTrade implements Trade {
                         Site.ITEMS,
                         AirPressures.ITEMS,
                         Records.ITEMS,
+                        LastVisit.ITEMS,
                         Firing.ITEMS,
                         WaterLevel.ITEMS,
                         Feeder.ITEMS,
@@ -145,6 +149,11 @@ public final class SteamTrade implements Trade {
                         WaterUsed.ALL)
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    @Override
+    public List<Telling> tellings() {
+        return EarlierVisits.ALL;
     }
 
     @Override

@@ -1,6 +1,6 @@
 package gaugeglass.cli.command;
 
-import gaugeglass.engine.observation.Inspection.Decision;
+import gaugeglass.engine.vocabulary.Decision;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

@@ -3,7 +3,7 @@ package gaugeglass.cli.command;
 import gaugeglass.cli.command.FullLine.Wrong;
 import gaugeglass.cli.printed.PaperSize;
 import gaugeglass.cli.printed.Reader;
-import gaugeglass.engine.observation.Inspection.Decision;
+import gaugeglass.engine.vocabulary.Decision;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

@@ -36,11 +36,12 @@ import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.facts.Missing;
 import gaugeglass.engine.observation.Answer;
 import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.Inspection.Decision;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.observation.Roster;
 import gaugeglass.engine.observation.State;
 import gaugeglass.engine.text.Words;
+import gaugeglass.engine.vocabulary.Decision;
+import gaugeglass.engine.vocabulary.Earlier;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Vocabulary;
@@ -139,7 +140,7 @@ final class ReportPages {
                                     : "; set by " + limit.layer())));
         }
         List<View.Earlier> earlier = new ArrayList<>();
-        for (Inspection.Earlier one : inspection.earlier()) {
+        for (Earlier one : inspection.earlier()) {
             String what = book.cards().containsKey(one.rule())
                     ? naming.title(one.rule(), one.subject())
                     : one.rule() + (one.subject().isEmpty() ? "" : " (" + one.subject() + ")");

@@ -9,6 +9,8 @@ import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.Inspection.Visited;
 import gaugeglass.engine.observation.Observations;
 import gaugeglass.engine.text.Mistakes;
+import gaugeglass.engine.vocabulary.Decision;
+import gaugeglass.engine.vocabulary.Earlier;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -38,7 +40,7 @@ final class Begin {
         last.ifPresent(one -> talk.say("Site: " + siteId + (siteName.isEmpty() ? "" : ", " + siteName)));
         String by = needed("Who makes the visit > ");
         List<Visited> units = new ArrayList<>();
-        List<Inspection.Earlier> earlier = new ArrayList<>();
+        List<Earlier> earlier = new ArrayList<>();
         if (last.isPresent()) {
             for (Visited unit : last.get().units()) {
                 units.add(new Visited(
@@ -75,8 +77,8 @@ final class Begin {
     }
 
     /** What stood at the end of last visit, with what the owner decided then. */
-    private List<Inspection.Earlier> found(Visited unit, Inspection last) {
-        List<Inspection.Earlier> earlier = new ArrayList<>();
+    private List<Earlier> found(Visited unit, Inspection last) {
+        List<Earlier> earlier = new ArrayList<>();
         Assessment assessment = rulebook.assess(unit.observations(), last.date());
         for (Finding finding : assessment.findings()) {
             if (finding.isStanding()) {
@@ -85,13 +87,13 @@ final class Begin {
                                 && one.unit().equals(unit.id())
                                 && one.subject().equals(finding.subject()))
                         .findFirst()
-                        .orElseGet(() -> new Inspection.Earlier(
+                        .orElseGet(() -> new Earlier(
                                 finding.rule(),
                                 unit.id(),
                                 finding.subject(),
                                 finding.urgency().word(),
                                 last.date(),
-                                Inspection.Decision.NONE,
+                                Decision.NONE,
                                 "",
                                 "")));
             }

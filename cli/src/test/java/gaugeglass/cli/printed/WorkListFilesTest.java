@@ -14,7 +14,7 @@ import gaugeglass.engine.Assessment.Ref;
 import gaugeglass.engine.book.Urgency;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.Inspection.Decided;
-import gaugeglass.engine.observation.Inspection.Decision;
+import gaugeglass.engine.vocabulary.Decision;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

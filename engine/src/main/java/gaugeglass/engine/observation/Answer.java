@@ -38,6 +38,11 @@ public record Answer(
         return new Answer(item, keys, state, Optional.of(fact), "", "", List.of(), "", "");
     }
 
+    /** One that nobody was asked for, with where it comes from. */
+    public static Answer told(ItemType item, List<Object> keys, State state, Record fact, String note) {
+        return new Answer(item, keys, state, Optional.of(fact), "", note, List.of(), "", "");
+    }
+
     /** Looked at, and not to be read. */
     public static Answer unread(ItemType item, List<Object> keys, State state, String reason) {
         return new Answer(item, keys, state, Optional.empty(), reason, "", List.of(), "", "");

@@ -1,5 +1,7 @@
 package gaugeglass.engine.observation;
 
+import gaugeglass.engine.vocabulary.Decision;
+import gaugeglass.engine.vocabulary.Earlier;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,28 +115,6 @@ public record Inspection(
     }
 
     /**
-     * A finding of an earlier visit, with what the owner decided about it.
-     *
-     * @param rule the card's id; it may have been retired since
-     * @param unit the unit's id
-     * @param subject the tag it was about; empty for the unit
-     * @param urgency the urgency then, as a word
-     * @param foundOn the day of the visit that found it
-     * @param decision what the owner decided
-     * @param decidedBy who decided; empty where nobody did
-     * @param decidedOn when, as typed in the form {@code 2026-09-14}; empty where nobody did
-     */
-    public record Earlier(
-            String rule,
-            String unit,
-            String subject,
-            String urgency,
-            LocalDate foundOn,
-            Decision decision,
-            String decidedBy,
-            String decidedOn) {}
-
-    /**
      * What the owner decided about a finding of this visit. It is shown, and changes no outcome.
      *
      * @param rule the card's id
@@ -180,17 +160,5 @@ public record Inspection(
         return new Inspection(
                 file, format, siteId, siteName, site, date, by, started, note, units, earlier, decisions, judgedBy,
                 all);
-    }
-
-    /** What an owner decided about a finding. */
-    public enum Decision {
-        /** Nothing is known of a decision. */
-        NONE,
-        /** The work was ordered and is said to be done. */
-        DONE,
-        /** Put off to a later time. */
-        DEFERRED,
-        /** Not to be done. */
-        REFUSED
     }
 }

@@ -1,8 +1,6 @@
 package gaugeglass.engine.observation;
 
 import gaugeglass.engine.observation.Inspection.Decided;
-import gaugeglass.engine.observation.Inspection.Decision;
-import gaugeglass.engine.observation.Inspection.Earlier;
 import gaugeglass.engine.observation.Inspection.Remark;
 import gaugeglass.engine.observation.Inspection.Visited;
 import gaugeglass.engine.observation.Layout.Equipment;
@@ -19,6 +17,8 @@ import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.text.Nearest;
 import gaugeglass.engine.text.Plain;
 import gaugeglass.engine.text.Words;
+import gaugeglass.engine.vocabulary.Decision;
+import gaugeglass.engine.vocabulary.Earlier;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.time.LocalDate;
@@ -194,8 +194,8 @@ public final class InspectionReader {
             answers(layout.site, site, inSite, new Context(List.of(), State.AS_FOUND, ""), siteAnswers::add);
             siteAsLeft(site, inSite, siteAnswers::add);
 
-            List<Visited> units = units(all, siteAnswers);
             List<Earlier> earlier = earlier(all);
+            List<Visited> units = units(all, siteAnswers, earlier);
             List<Decided> decisions = decisions(all, units);
             JudgedBy judgedBy = judgedBy(all);
             if (!mistakes.isEmpty()) {
@@ -275,11 +275,13 @@ public final class InspectionReader {
 
         // ---- units
 
-        private List<Visited> units(Node.Fields all, List<Answer> siteAnswers) {
+        private List<Visited> units(Node.Fields all, List<Answer> siteAnswers, List<Earlier> earlier) {
             String plural = layout.unit.plural();
             List<Visited> units = new ArrayList<>();
             Map<String, Integer> lines = new HashMap<>();
             Place place = Place.top(plural);
+            // A key with nothing after it says nothing; an empty list says that nothing was left.
+            boolean isKnown = !isBlank(all, EARLIER);
             for (Node node : list(all, plural, place)) {
                 int number = units.size() + 1;
                 Place inUnit = place.to(String.valueOf(number));
@@ -303,13 +305,19 @@ public final class InspectionReader {
                         once(fields.get(), "id", id, lines, inUnit, "id");
                     }
                 }
-                units.add(unit(fields.get(), id, siteAnswers, inUnit));
+                Observations.Builder builder = Observations.of(layout.vocabulary, id);
+                if (isKnown) {
+                    String own = id;
+                    builder.earlier(earlier.stream()
+                            .filter(one -> one.unit().equals(own))
+                            .toList());
+                }
+                units.add(unit(fields.get(), builder, siteAnswers, inUnit));
             }
             return units;
         }
 
-        private Visited unit(Node.Fields fields, String id, List<Answer> siteAnswers, Place place) {
-            Observations.Builder builder = Observations.of(layout.vocabulary, id);
+        private Visited unit(Node.Fields fields, Observations.Builder builder, List<Answer> siteAnswers, Place place) {
             siteAnswers.forEach(builder::put);
             groups(fields, place, new Context(List.of(), State.AS_FOUND, ""), builder);
 

@@ -8,6 +8,7 @@ import gaugeglass.engine.observation.Roster.Presence;
 import gaugeglass.engine.reading.NodeWriter;
 import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
+import gaugeglass.engine.vocabulary.Decision;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -153,7 +154,7 @@ public final class InspectionSchema {
         keys.put("subject", ref("textOrNothing"));
         keys.put("urgency", Map.of("enum", InspectionReader.URGENCIES));
         keys.put("found-on", ref("day"));
-        keys.put("decision", nullOr(Map.of("enum", words(Inspection.Decision.values()))));
+        keys.put("decision", nullOr(Map.of("enum", words(Decision.values()))));
         keys.put("decided-by", ref("textOrNothing"));
         keys.put("decided-on", nullOr(ref("day")));
         return closed(keys, List.of("rule", layout.unit.id(), "urgency", "found-on"));
@@ -178,8 +179,8 @@ public final class InspectionSchema {
         keys.put("rule", ref("text"));
         keys.put(layout.unit.id(), ref("name"));
         keys.put("subject", ref("textOrNothing"));
-        List<String> words = new ArrayList<>(words(Inspection.Decision.values()));
-        words.remove(Words.of(Inspection.Decision.NONE));
+        List<String> words = new ArrayList<>(words(Decision.values()));
+        words.remove(Words.of(Decision.NONE));
         keys.put("decision", Map.of("enum", words));
         keys.put("decided-by", ref("text"));
         keys.put("decided-on", ref("day"));

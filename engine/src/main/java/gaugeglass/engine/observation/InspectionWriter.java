@@ -9,6 +9,8 @@ import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.reading.YamlWriter;
 import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
+import gaugeglass.engine.vocabulary.Decision;
+import gaugeglass.engine.vocabulary.Earlier;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.math.BigInteger;
 import java.time.LocalDate;
@@ -75,10 +77,12 @@ public final class InspectionWriter {
         put(visit, "note", inspection.note());
         all.put("visit", visit);
         List<Object> earlier = new ArrayList<>();
-        for (Inspection.Earlier one : inspection.earlier()) {
+        for (Earlier one : inspection.earlier()) {
             earlier.add(earlier(one));
         }
-        if (!earlier.isEmpty()) {
+        boolean isKnown = inspection.units().stream()
+                .anyMatch(unit -> unit.observations().earlier().isPresent());
+        if (isKnown || !earlier.isEmpty()) {
             all.put("earlier", earlier);
         }
         if (!inspection.decisions().isEmpty()) {
@@ -144,14 +148,14 @@ public final class InspectionWriter {
         return text.startsWith(FIRST_LINE) && !text.stripTrailing().endsWith(LAST_LINE);
     }
 
-    private Map<String, Object> earlier(Inspection.Earlier one) {
+    private Map<String, Object> earlier(Earlier one) {
         Map<String, Object> fields = new LinkedHashMap<>();
         fields.put("rule", one.rule());
         fields.put(layout.unit.id(), one.unit());
         put(fields, "subject", one.subject());
         fields.put("urgency", one.urgency());
         fields.put("found-on", one.foundOn().toString());
-        if (one.decision() != Inspection.Decision.NONE) {
+        if (one.decision() != Decision.NONE) {
             fields.put("decision", Words.of(one.decision()));
         }
         put(fields, "decided-by", one.decidedBy());

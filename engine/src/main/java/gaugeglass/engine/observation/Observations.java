@@ -1,5 +1,6 @@
 package gaugeglass.engine.observation;
 
+import gaugeglass.engine.vocabulary.Earlier;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.util.ArrayList;
@@ -26,6 +27,7 @@ public final class Observations {
     private final Map<Key, Answer> answers;
     private final Map<String, Roster> rosters;
     private final List<Dispute> disputes;
+    private final Optional<List<Earlier>> earlier;
 
     private record Key(String item, List<Object> keys, State state) {
         // Written out: a record's own are made with generated code, dear on a cold start.
@@ -55,6 +57,7 @@ public final class Observations {
         this.answers = Collections.unmodifiableMap(new LinkedHashMap<>(builder.answers));
         this.rosters = Collections.unmodifiableMap(new LinkedHashMap<>(builder.rosters()));
         this.disputes = List.copyOf(builder.disputes);
+        this.earlier = builder.earlier;
     }
 
     public static Builder of(Vocabulary vocabulary, String unit) {
@@ -88,6 +91,14 @@ public final class Observations {
         return disputes;
     }
 
+    /**
+     * What earlier visits found of the unit, and what the owner decided; an empty list where they left nothing to think of,
+     * nothing where it is not known what they found.
+     */
+    public Optional<List<Earlier>> earlier() {
+        return earlier;
+    }
+
     /** Whether anything was changed or tested again on the visit. */
     public boolean hasAsLeft() {
         for (Answer answer : answers.values()) {
@@ -108,7 +119,10 @@ public final class Observations {
         return false;
     }
 
-    /** Equal to what holds the same answers, rosters and disputes of one unit, in one vocabulary, in any order of answers. */
+    /**
+     * Equal to what holds the same answers, rosters, disputes and earlier findings of one unit, in one vocabulary, in any
+     * order of answers.
+     */
     @Override
     public boolean equals(Object object) {
         return object instanceof Observations other
@@ -116,7 +130,8 @@ public final class Observations {
                 && unit.equals(other.unit)
                 && answers.equals(other.answers)
                 && rosters.equals(other.rosters)
-                && disputes.equals(other.disputes);
+                && disputes.equals(other.disputes)
+                && earlier.equals(other.earlier);
     }
 
     @Override
@@ -137,6 +152,7 @@ public final class Observations {
         });
         answers.values().forEach(builder::put);
         disputes.forEach(builder::dispute);
+        earlier.ifPresent(builder::earlier);
         return builder;
     }
 
@@ -151,6 +167,7 @@ public final class Observations {
         private final Map<String, Integer> asLeft = new HashMap<>();
         private final Map<String, String> uncounted = new HashMap<>();
         private final List<Dispute> disputes = new ArrayList<>();
+        private Optional<List<Earlier>> earlier = Optional.empty();
 
         private Builder(Vocabulary vocabulary, String unit) {
             this.vocabulary = vocabulary;
@@ -225,6 +242,12 @@ public final class Observations {
 
         public Builder dispute(Dispute dispute) {
             disputes.add(dispute);
+            return this;
+        }
+
+        /** What earlier visits found of the unit: all of it, so that an empty list says that they left nothing. */
+        public Builder earlier(List<Earlier> findings) {
+            earlier = Optional.of(List.copyOf(findings));
             return this;
         }
 

@@ -21,6 +21,11 @@ public interface Trade {
     /** The reckonings, in the order in which they may use one another's results. */
     List<Reckoning> reckonings();
 
+    /** What earlier visits' findings tell of this one; nothing where the trade asks for none of it. */
+    default List<Telling> tellings() {
+        return List.of();
+    }
+
     /**
      * What nobody may write into a text of this trade, as patterns that a text must not match, each with why.
      *

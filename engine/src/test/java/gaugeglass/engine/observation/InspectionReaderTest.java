@@ -19,6 +19,7 @@ import gaugeglass.engine.toy.Material;
 import gaugeglass.engine.toy.PullGrip;
 import gaugeglass.engine.toy.TyrePressure;
 import gaugeglass.engine.toy.Weather;
+import gaugeglass.engine.vocabulary.Decision;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import java.time.LocalDate;
 import java.util.List;
@@ -74,7 +75,7 @@ class InspectionReaderTest {
                         "brake.slips",
                         "R1",
                         "rear brake",
-                        Inspection.Decision.DEFERRED,
+                        Decision.DEFERRED,
                         "the owner",
                         LocalDate.of(2026, 9, 16),
                         "until spring"));
