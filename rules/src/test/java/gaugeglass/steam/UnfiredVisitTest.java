@@ -49,7 +49,7 @@ class UnfiredVisitTest {
             """;
 
     private static final String BOILER = """
-                records: {open-finding: none-open, device-dates: all-recorded}
+                records: {open-finding: no-earlier-visit, device-dates: all-recorded}
                 layup: {tag: none, record: recorded}
                 clearance: {stored: none, service: 30 in}
                 flue: {state: sound}

@@ -4,6 +4,8 @@ import gaugeglass.cli.paper.Paper;
 import gaugeglass.cli.paper.Style;
 import gaugeglass.cli.report.Naming;
 import gaugeglass.cli.report.Urgencies;
+import gaugeglass.cli.visit.Judge;
+import gaugeglass.cli.visit.Judged;
 import gaugeglass.cli.walk.VisitFile;
 import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.Rulebook;
@@ -111,10 +113,15 @@ final class DecideCommand {
 
     private List<Found> found(Inspection inspection) {
         List<Found> all = new ArrayList<>();
-        for (Inspection.Visited unit : inspection.units()) {
-            rulebook.assess(unit.observations(), inspection.date())
-                    .findings()
-                    .forEach(finding -> all.add(new Found(unit.id(), finding)));
+        for (Judged.Unit unit : new Judge(rulebook, Optional.empty())
+                .judge(inspection.file(), inspection)
+                .units()) {
+            // A decision names the unit; where the file describes none there is nothing to decide on.
+            if (!unit.visited().id().isEmpty()) {
+                unit.assessment()
+                        .findings()
+                        .forEach(finding -> all.add(new Found(unit.visited().id(), finding)));
+            }
         }
         return all;
     }

@@ -41,23 +41,31 @@ public final class Judge {
     /** Reads and judges one inspection; whatever goes wrong is in the result. */
     public Judged judge(Task task) {
         try {
-            Inspection inspection = read(reader, task, date);
-            LocalDate day = date.orElse(inspection.date());
-            List<Judged.Unit> units = new ArrayList<>();
-            Set<Remark> aside = new LinkedHashSet<>();
-            for (Visited visited : visited(rulebook.vocabulary(), inspection)) {
-                Visited observed =
-                        new Visited(visited.name(), visited.checklist(), rulebook.observed(visited.observations()));
-                Assessment assessment = rulebook.assess(asked(observed, aside), day, inspection.siteId());
-                units.add(new Judged.Unit(observed, assessment));
-            }
-            Inspection told = aside.isEmpty() ? inspection : inspection.withMore(List.copyOf(aside));
-            return new Judged.Visit(task.name(), told, day, units);
+            return judge(task.name(), read(reader, task, date));
         } catch (Mistakes e) {
             return new Judged.Unusable(task.name(), placed(task, e));
         } catch (RuntimeException | StackOverflowError e) {
             return new Judged.Fault(task.name(), e);
         }
+    }
+
+    /**
+     * Judges an inspection that was read: with the waivers that hold at its site, and without what is set aside.
+     *
+     * @throws RuntimeException where the program fails on it
+     */
+    public Judged.Visit judge(String name, Inspection inspection) {
+        LocalDate day = date.orElse(inspection.date());
+        List<Judged.Unit> units = new ArrayList<>();
+        Set<Remark> aside = new LinkedHashSet<>();
+        for (Visited visited : visited(rulebook.vocabulary(), inspection)) {
+            Visited observed =
+                    new Visited(visited.name(), visited.checklist(), rulebook.observed(visited.observations()));
+            Assessment assessment = rulebook.assess(asked(observed, aside), day, inspection.siteId());
+            units.add(new Judged.Unit(observed, assessment));
+        }
+        Inspection told = aside.isEmpty() ? inspection : inspection.withMore(List.copyOf(aside));
+        return new Judged.Visit(name, told, day, units);
     }
 
     /**

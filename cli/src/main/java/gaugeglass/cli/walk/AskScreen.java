@@ -9,6 +9,8 @@ import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.book.Book;
 import gaugeglass.engine.book.Caution;
 import gaugeglass.engine.book.Urgency;
+import gaugeglass.engine.quantity.Quantity;
+import gaugeglass.engine.quantity.Unit;
 import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
 import java.util.ArrayList;
@@ -25,6 +27,8 @@ final class AskScreen {
 
     /** Keeps a number and its word on one line. */
     private static final String NO_BREAK = "\u00a0";
+
+    private static final List<String> NUMBERS = List.of("12", "120", "1200", "12000", "120000", "1.2");
 
     private final Talk talk;
     private final Book book;
@@ -77,12 +81,28 @@ final class AskScreen {
                 }
                 yield String.join(NO_BREAK + " ", choices);
             }
-            case QUANTITY ->
-                "with its unit, say " + part.unit().symbol() + " (" + part.from() + " to " + part.to() + ")";
+            case QUANTITY -> "typed as " + example(part) + " (" + part.from() + " to " + part.to() + ")";
             case COUNT -> "a whole number, " + part.from() + " to " + part.to();
             case DATE -> "a date, as 2015-08-31, 2015-08 or 2015";
             case TEXT -> "in words";
         };
+    }
+
+    /** A number with its unit as somebody would type it; the same for every question, so that it suggests no answer. */
+    private static String example(Component part) {
+        for (String number : NUMBERS) {
+            if (isBelieved(part, number)) {
+                return (part.unit() == Unit.INCH && isBelieved(part, "2.5") ? "2-1/2" : number)
+                        + NO_BREAK
+                        + part.unit().symbol();
+            }
+        }
+        return part.to() + NO_BREAK + part.unit().symbol();
+    }
+
+    private static boolean isBelieved(Component part, String number) {
+        Quantity typed = Quantity.of(number, part.unit());
+        return typed.isAtLeast(part.least()) && typed.isAtMost(part.most());
     }
 
     /** What to know before a section begins; said once. */
@@ -131,8 +151,7 @@ final class AskScreen {
                 }
             }
             case QUANTITY ->
-                talk.say("   With its unit, such as " + part.unit().symbol() + " (" + part.from() + " to " + part.to()
-                        + ").");
+                talk.say("   With its unit, as " + example(part) + " (" + part.from() + " to " + part.to() + ").");
             case COUNT -> talk.say("   A whole number, " + part.from() + " to " + part.to() + ".");
             case DATE -> talk.say("   A date as 2015-08-31; month or year alone will do: 2015-08, 2015.");
             case TEXT -> talk.say("   In words. (Orders begin with a full stop here: .s .b .u .q)");

@@ -2,7 +2,8 @@ package gaugeglass.cli.walk;
 
 import gaugeglass.checklists.Checklist;
 import gaugeglass.checklists.Checklists;
-import gaugeglass.engine.Assessment;
+import gaugeglass.cli.visit.Judge;
+import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.observation.Inspection;
@@ -42,11 +43,19 @@ final class Begin {
         List<Visited> units = new ArrayList<>();
         List<Earlier> earlier = new ArrayList<>();
         if (last.isPresent()) {
-            for (Visited unit : last.get().units()) {
+            for (Judged.Unit unit : new Judge(rulebook, Optional.empty())
+                    .judge(last.get().file(), last.get())
+                    .units()) {
+                if (unit.visited().id().isEmpty()) {
+                    continue;
+                }
+                List<Earlier> found = found(unit, last.get());
+                earlier.addAll(found);
                 units.add(new Visited(
-                        unit.name(),
-                        Observations.of(rulebook.vocabulary(), unit.id()).build()));
-                earlier.addAll(found(unit, last.get()));
+                        unit.visited().name(),
+                        Observations.of(rulebook.vocabulary(), unit.visited().id())
+                                .earlier(found)
+                                .build()));
             }
         } else {
             do {
@@ -76,29 +85,46 @@ final class Begin {
                 List.of());
     }
 
-    /** What stood at the end of last visit, with what the owner decided then. */
-    private List<Earlier> found(Visited unit, Inspection last) {
+    /** What last visit found of a unit, with what the owner decided: what still stood, and what was put right on it. */
+    private static List<Earlier> found(Judged.Unit unit, Inspection last) {
         List<Earlier> earlier = new ArrayList<>();
-        Assessment assessment = rulebook.assess(unit.observations(), last.date());
-        for (Finding finding : assessment.findings()) {
-            if (finding.isStanding()) {
-                earlier.add(last.earlier().stream()
-                        .filter(one -> one.rule().equals(finding.rule())
-                                && one.unit().equals(unit.id())
-                                && one.subject().equals(finding.subject()))
-                        .findFirst()
-                        .orElseGet(() -> new Earlier(
-                                finding.rule(),
-                                unit.id(),
-                                finding.subject(),
-                                finding.urgency().word(),
-                                last.date(),
-                                Decision.NONE,
-                                "",
-                                "")));
-            }
+        for (Finding finding : unit.assessment().findings()) {
+            earlier.add(found(finding, unit.visited().id(), last));
         }
         return earlier;
+    }
+
+    private static Earlier found(Finding finding, String unit, Inspection last) {
+        // What was done before and was found all the same was found anew.
+        Optional<Earlier> before = last.earlier().stream()
+                .filter(one -> one.rule().equals(finding.rule())
+                        && one.unit().equals(unit)
+                        && one.subject().equals(finding.subject())
+                        && one.decision() != Decision.DONE)
+                .findFirst();
+        Earlier found = before.orElseGet(() -> new Earlier(
+                finding.rule(), unit, finding.subject(), finding.urgency().word(), last.date(), Decision.NONE, "", ""));
+        if (!finding.isStanding()) {
+            String by = last.by().isEmpty() ? "whoever made the visit" : last.by();
+            return decided(found, Decision.DONE, by, last.date());
+        }
+        return last.decisions().stream()
+                .filter(one -> one.isAbout(finding.rule(), unit, finding.subject()))
+                .findFirst()
+                .map(one -> decided(found, one.decision(), one.by(), one.on()))
+                .orElse(found);
+    }
+
+    private static Earlier decided(Earlier found, Decision decision, String by, LocalDate on) {
+        return new Earlier(
+                found.rule(),
+                found.unit(),
+                found.subject(),
+                found.urgency(),
+                found.foundOn(),
+                decision,
+                by,
+                on.toString());
     }
 
     /**

@@ -55,6 +55,57 @@ public record Card(
         return Optional.ofNullable(bands.get(name));
     }
 
+    /** The same in other words. */
+    public Card withWords(
+            String otherTitle, String otherWhy, String otherAction, List<String> otherCautions, String otherNotWhen) {
+        return new Card(
+                id,
+                subject,
+                otherTitle,
+                about,
+                stage,
+                consequence,
+                release,
+                sign,
+                bands,
+                otherWhy,
+                otherAction,
+                remedy,
+                otherCautions,
+                otherNotWhen,
+                basis,
+                sources,
+                status,
+                since,
+                file,
+                line);
+    }
+
+    /** The same with other degrees. */
+    public Card withBands(Map<String, Band> others) {
+        return new Card(
+                id,
+                subject,
+                title,
+                about,
+                stage,
+                consequence,
+                release,
+                sign,
+                others,
+                why,
+                action,
+                remedy,
+                cautions,
+                notWhen,
+                basis,
+                sources,
+                status,
+                since,
+                file,
+                line);
+    }
+
     /** The most urgent thing it can say. */
     public Urgency worst() {
         return bands.values().stream()

@@ -352,22 +352,28 @@ public final class Facts {
 
         @Override
         public <T extends Record> boolean any(Class<T> item, Predicate<T> test) {
-            return any(item, table(item).all(), test);
+            return atLeast(1, item, table(item).all(), test);
         }
 
         @Override
         public <T extends Record> boolean any(Class<T> item, String which, Predicate<T> test) {
-            return any(item, table(item).of(which), test);
+            return atLeast(1, item, table(item).of(which), test);
         }
 
-        private <T extends Record> boolean any(Class<T> item, List<Slot> slots, Predicate<T> test) {
+        @Override
+        public <T extends Record> boolean atLeast(int number, Class<T> item, Predicate<T> test) {
+            return atLeast(number, item, table(item).all(), test);
+        }
+
+        private <T extends Record> boolean atLeast(int number, Class<T> item, List<Slot> slots, Predicate<T> test) {
             List<Missing> missing = new ArrayList<>();
+            int passed = 0;
             boolean open = false;
             for (Slot slot : slots) {
                 if (isOpen(slot)) {
                     open = true;
                     missing.addAll(slot.lacking());
-                } else if (slot.isKnown() && test.test(item.cast(slot.fact().orElseThrow()))) {
+                } else if (slot.isKnown() && test.test(item.cast(slot.fact().orElseThrow())) && ++passed >= number) {
                     return true;
                 }
             }

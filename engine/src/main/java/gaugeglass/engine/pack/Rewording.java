@@ -203,27 +203,12 @@ final class Rewording {
         String action = or(words.action(), card.action());
         cards.put(
                 card.id(),
-                new Card(
-                        card.id(),
-                        card.subject(),
+                card.withWords(
                         or(words.title(), card.title()),
-                        card.about(),
-                        card.stage(),
-                        card.consequence(),
-                        card.release(),
-                        card.sign(),
-                        card.bands(),
                         or(words.why(), card.why()),
                         words.alsoDo().isEmpty() ? action : action + " " + words.alsoDo(),
-                        card.remedy(),
                         all,
-                        or(words.notWhen(), card.notWhen()),
-                        card.basis(),
-                        card.sources(),
-                        card.status(),
-                        card.since(),
-                        card.file(),
-                        card.line()));
+                        or(words.notWhen(), card.notWhen())));
     }
 
     private static String or(String text, String otherwise) {
@@ -283,29 +268,7 @@ final class Rewording {
             above = now.urgency();
             bands.put(now.name(), now);
         }
-        cards.put(
-                card.id(),
-                new Card(
-                        card.id(),
-                        card.subject(),
-                        card.title(),
-                        card.about(),
-                        card.stage(),
-                        card.consequence(),
-                        card.release(),
-                        card.sign(),
-                        java.util.Collections.unmodifiableMap(bands),
-                        card.why(),
-                        card.action(),
-                        card.remedy(),
-                        card.cautions(),
-                        card.notWhen(),
-                        card.basis(),
-                        card.sources(),
-                        card.status(),
-                        card.since(),
-                        card.file(),
-                        card.line()));
+        cards.put(card.id(), card.withBands(java.util.Collections.unmodifiableMap(bands)));
     }
 
     List<Waiver> waivers(Pack pack) {

@@ -44,6 +44,12 @@ public interface Seen {
      */
     <T extends Record> boolean any(Class<T> item, String which, Predicate<T> test);
 
+    /**
+     * Whether at least so many answers of this item pass: true as soon as so many seen ones do, whatever else is missing;
+     * false only when all are described and seen, and too few pass.
+     */
+    <T extends Record> boolean atLeast(int number, Class<T> item, Predicate<T> test);
+
     /** The tags of a counted kind; all must be described. */
     List<String> tags(String kind);
 

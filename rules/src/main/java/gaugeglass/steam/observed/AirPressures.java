@@ -40,8 +40,11 @@ public final class AirPressures {
             look = "Station pressure: a barometer held in the room, or a pressure meter's absolute reading.",
             unreadBecause = {"no barometer at hand"})
     public record Barometer(
-            @Measured(unit = Unit.PSI_ABSOLUTE, from = "9", to = "15.5")
-            Quantity pressure) {}
+            @Measured(unit = Unit.PSI_ABSOLUTE, from = LEAST, to = "15.5")
+            Quantity pressure) {
+        /** The lowest that is believed, in psi; the highest place that is believed has more. */
+        public static final String LEAST = "9";
+    }
 
     /** How high the place lies. */
     @Item(

@@ -45,7 +45,7 @@ public final class TrapStates {
 
     /** In the order in which they may use one another's results. */
     public static final List<Reckoning> ALL =
-            List.of(new Boils(), new Heat(), new Behind(), new Warmth(), new Result(), new Failed());
+            List.of(new Boils(), new Heat(), new Source(), new Behind(), new Warmth(), new Result(), new Failed());
 
     private static final Quantity ATMOSPHERE = Quantity.of(0, Unit.PSI);
     private static final Quantity LEAST_LEFT = Quantity.of(1, Unit.PSI_ABSOLUTE);
@@ -91,28 +91,51 @@ public final class TrapStates {
             @Measured(unit = Unit.FAHRENHEIT, from = "90", to = "220")
             Quantity temperature) {}
 
+    /** How hot a trap's outlet is, by its return. */
+    public enum OutletHeat {
+        /** Too cool for steam. */
+        BELOW_BOILING,
+        NEAR_BOILING
+    }
+
     /**
-     * What a thermostatic trap's temperatures say of it; of another sort they say nothing.
+     * How hot a trap's outlet is. Of a thermostatic trap it tells; others let out water as hot as steam.
      *
      * @param outlet as read
-     * @param boils where water boils in its return
+     * @param boils where water boils in the returns; where the outlet is too cool whatever that is, the least it can be
      */
     @Item(
             id = "trap.heat",
-            look =
-                    "Steam behind it if its outlet is no more than the limit below the return's boiling point; from elsewhere if other outlets are hot, or its outlet is hotter than its inlet by more than the limit.",
+            look = "Near boiling if its outlet is no more than the limit below the return's boiling point.",
             of = "trap",
             stage = Stage.HOT,
-            ask = "What do this trap's temperatures say of it?")
+            ask = "How hot is this trap's outlet, by its return?")
     public record TrapHeat(
             @Of String which,
-            BehindTrap behind,
+            OutletHeat heat,
 
             @Measured(unit = Unit.FAHRENHEIT, from = "32", to = "300")
             Quantity outlet,
 
             @Measured(unit = Unit.FAHRENHEIT, from = "90", to = "220")
             Quantity boils) {}
+
+    /** Where the heat at a trap's outlet can have come from. */
+    public enum HeatSource {
+        THIS_TRAP_ONLY,
+        /** A neighbor may have sent it along the return. */
+        ANYWHERE
+    }
+
+    /** Where the heat at a trap's outlet can have come from. */
+    @Item(
+            id = "trap.heat-source",
+            look =
+                    "From anywhere if other outlets are hot, or its outlet is hotter than its inlet by more than the limit; else from this trap only.",
+            of = "trap",
+            stage = Stage.HOT,
+            ask = "Where can the heat at this trap's outlet have come from?")
+    public record TrapHeatSource(@Of String which, HeatSource source) {}
 
     /** What is behind a trap, as it was seen, heard, or read from its temperatures. */
     @Item(
@@ -183,11 +206,15 @@ public final class TrapStates {
 
         @Override
         public List<ReturnBoils> work(Seen seen, String which) {
-            boolean vacuum = seen.the(SystemReturn.class).way() == WaterReturn.PUMPED
-                    && seen.the(ReceiverPump.class).kind() == PumpType.VACUUM;
+            boolean isUnderVacuum = isUnderVacuum(seen);
             Quantity air = LocalAir.usual(seen);
-            Quantity gauge = vacuum ? below(seen.the(VacuumHeld.class).vacuum(), air) : ATMOSPHERE;
+            Quantity gauge = isUnderVacuum ? below(seen.the(VacuumHeld.class).vacuum(), air) : ATMOSPHERE;
             return List.of(new ReturnBoils(Saturation.temperature(gauge, air)));
+        }
+
+        private static boolean isUnderVacuum(Seen seen) {
+            return seen.the(SystemReturn.class).way() == WaterReturn.PUMPED
+                    && seen.the(ReceiverPump.class).kind() == PumpType.VACUUM;
         }
 
         /** No vacuum is deeper than the air is heavy: what a gauge shows beyond that is held to the last pound. */
@@ -198,7 +225,7 @@ public final class TrapStates {
         }
     }
 
-    /** Works out what a trap's temperatures say. */
+    /** Works out how hot a trap's outlet is. */
     public static final class Heat implements Reckoning {
         @Override
         public Class<? extends Record> gives() {
@@ -207,32 +234,74 @@ public final class TrapStates {
 
         @Override
         public List<Class<? extends Record>> needs() {
-            return List.of(TrapKind.class, TrapJudged.class, TrapRow.class, ReturnBoils.class);
+            return List.of(TrapRow.class, SystemReturn.class, ReceiverPump.class, ReturnBoils.class);
         }
 
         @Override
         public List<String> limits() {
-            return List.of(NEAR, OVER_INLET);
+            return List.of(NEAR);
         }
 
         @Override
         public List<TrapHeat> work(Seen seen, String which) {
-            if (seen.of(TrapKind.class, which).kind() != TrapType.THERMOSTATIC
-                    || seen.of(TrapJudged.class, which).proof() != TrapProof.BY_TEMPERATURE) {
-                return List.of();
+            Quantity outlet = seen.of(TrapRow.class, which).outlet();
+            Quantity near = seen.limit(NEAR);
+            // An outlet that is too cool under any air, or any vacuum, is judged without asking for either.
+            if (isTooCool(outlet, Least.UNDER_VACUUM, near)) {
+                return heat(which, OutletHeat.BELOW_BOILING, outlet, Least.UNDER_VACUUM);
             }
-            TrapRow row = seen.of(TrapRow.class, which);
+            if (!Boils.isUnderVacuum(seen) && isTooCool(outlet, Least.OPEN, near)) {
+                return heat(which, OutletHeat.BELOW_BOILING, outlet, Least.OPEN);
+            }
             Quantity boils = seen.the(ReturnBoils.class).temperature();
-            return List.of(new TrapHeat(which, behind(seen, row, boils), row.outlet(), boils));
+            return heat(
+                    which,
+                    isTooCool(outlet, boils, near) ? OutletHeat.BELOW_BOILING : OutletHeat.NEAR_BOILING,
+                    outlet,
+                    boils);
         }
 
-        private static BehindTrap behind(Seen seen, TrapRow row, Quantity boils) {
-            if (row.outlet().isBelow(boils.minus(seen.limit(NEAR)))) {
-                return BehindTrap.NO_STEAM;
-            }
+        private static boolean isTooCool(Quantity outlet, Quantity boils, Quantity near) {
+            return outlet.isBelow(boils.minus(near));
+        }
+
+        private static List<TrapHeat> heat(String which, OutletHeat heat, Quantity outlet, Quantity boils) {
+            return List.of(new TrapHeat(which, heat, outlet, boils));
+        }
+
+        /** The lowest boiling points there can be; worked out when the first trap's outlet was read. */
+        private static final class Least {
+            private static final Quantity AIR = Quantity.of(Integer.parseInt(Barometer.LEAST), Unit.PSI_ABSOLUTE);
+            private static final Quantity OPEN = Saturation.temperature(ATMOSPHERE, AIR);
+            private static final Quantity UNDER_VACUUM = Saturation.temperature(LEAST_LEFT.minus(AIR), AIR);
+
+            private Least() {}
+        }
+    }
+
+    /** Works out where the heat at a trap's outlet can have come from. */
+    public static final class Source implements Reckoning {
+        @Override
+        public Class<? extends Record> gives() {
+            return TrapHeatSource.class;
+        }
+
+        @Override
+        public List<Class<? extends Record>> needs() {
+            return List.of(TrapRow.class);
+        }
+
+        @Override
+        public List<String> limits() {
+            return List.of(OVER_INLET);
+        }
+
+        @Override
+        public List<TrapHeatSource> work(Seen seen, String which) {
+            TrapRow row = seen.of(TrapRow.class, which);
             boolean fromElsewhere = row.others() == OtherOutlets.SOME_HOT
                     || row.outlet().isAbove(row.inlet().plus(seen.limit(OVER_INLET)));
-            return fromElsewhere ? BehindTrap.STEAM_FROM_ANYWHERE : BehindTrap.STEAM;
+            return List.of(new TrapHeatSource(which, fromElsewhere ? HeatSource.ANYWHERE : HeatSource.THIS_TRAP_ONLY));
         }
     }
 
@@ -245,7 +314,7 @@ public final class TrapStates {
 
         @Override
         public List<Class<? extends Record>> needs() {
-            return List.of(TrapKind.class, TrapJudged.class, TrapHeard.class, TrapHeat.class);
+            return List.of(TrapKind.class, TrapJudged.class, TrapHeard.class, TrapHeat.class, TrapHeatSource.class);
         }
 
         @Override
@@ -263,10 +332,17 @@ public final class TrapStates {
                 case BY_TEMPERATURE ->
                     behind(
                             which,
-                            kind == TrapType.THERMOSTATIC
-                                    ? seen.of(TrapHeat.class, which).behind()
-                                    : BehindTrap.STEAM_OR_WATER);
+                            kind == TrapType.THERMOSTATIC ? byTemperature(seen, which) : BehindTrap.STEAM_OR_WATER);
             };
+        }
+
+        private static BehindTrap byTemperature(Seen seen, String which) {
+            if (seen.of(TrapHeat.class, which).heat() == OutletHeat.BELOW_BOILING) {
+                return BehindTrap.NO_STEAM;
+            }
+            return seen.of(TrapHeatSource.class, which).source() == HeatSource.ANYWHERE
+                    ? BehindTrap.STEAM_FROM_ANYWHERE
+                    : BehindTrap.STEAM;
         }
 
         private static List<TrapBehind> behind(String which, BehindTrap what) {
@@ -361,31 +437,36 @@ public final class TrapStates {
 
         @Override
         public List<TrapsFailed> work(Seen seen, String which) {
-            Quantity most = seen.limit(SHARE_SEASON);
             int fitted = seen.tags("trap").size();
-            Count count = new Count();
             // Failed traps that are too many of all that are fitted are too many of those that can be judged,
             // whatever the traps that were not reached would say.
-            boolean enough = seen.any(TrapCounts.class, trap -> {
-                count.add(trap.result());
-                return count.failed > 1 && share(count.failed, fitted).isAbove(most);
-            });
-            int among = enough ? fitted : count.judged;
-            return among == 0 ? List.of() : List.of(new TrapsFailed(count.failed, among, share(count.failed, among)));
+            int tooMany = tooMany(fitted, seen.limit(SHARE_SEASON));
+            if (tooMany <= fitted && seen.atLeast(tooMany, TrapCounts.class, Failed::isFailed)) {
+                return List.of(new TrapsFailed(tooMany, fitted, share(tooMany, fitted)));
+            }
+            List<TrapCounts> all = seen.each(TrapCounts.class);
+            int failed = (int) all.stream().filter(Failed::isFailed).count();
+            int judged = (int) all.stream()
+                    .filter(trap -> trap.result() != TrapResult.NOT_JUDGED)
+                    .count();
+            return judged == 0 ? List.of() : List.of(new TrapsFailed(failed, judged, share(failed, judged)));
+        }
+
+        private static boolean isFailed(TrapCounts trap) {
+            return trap.result() == TrapResult.FAILED;
+        }
+
+        /** The least number of failed ones, two or more, that is above the share of all; one more than all where none is. */
+        private static int tooMany(int fitted, Quantity share) {
+            int failed = 2;
+            while (failed <= fitted && !share(failed, fitted).isAbove(share)) {
+                failed++;
+            }
+            return failed;
         }
 
         private static Quantity share(int failed, int among) {
             return Quantity.of(Rational.of(100L * failed, among), Unit.PERCENT);
-        }
-
-        private static final class Count {
-            private int failed;
-            private int judged;
-
-            private void add(TrapResult result) {
-                failed += result == TrapResult.FAILED ? 1 : 0;
-                judged += result == TrapResult.NOT_JUDGED ? 0 : 1;
-            }
         }
     }
 }

@@ -577,26 +577,33 @@ final class Oracle {
 
         @Override
         public <T extends Record> boolean any(Class<T> item, Predicate<T> test) {
+            return atLeast(1, item, test);
+        }
+
+        @Override
+        public <T extends Record> boolean atLeast(int number, Class<T> item, Predicate<T> test) {
             if (world.knownOnly) {
                 ItemType type = item(item);
                 boolean open = false;
+                int passed = 0;
                 Kind counted = vocabulary.counted(vocabulary.kind(type.kind()).orElseThrow());
                 for (List<Object> place : knownPlaces(type)) {
                     try {
                         Optional<Record> fact = world.maybe(type, place);
-                        if (fact.isPresent() && test.test(item.cast(fact.get()))) {
-                            return true;
-                        }
+                        passed += fact.isPresent() && test.test(item.cast(fact.get())) ? 1 : 0;
                     } catch (DeadEnd unknown) {
                         open = true;
                     }
+                }
+                if (passed >= number) {
+                    return true;
                 }
                 if (open || counted.isCounted() && world.visit.isOpen(counted.id())) {
                     throw new DeadEnd();
                 }
                 return false;
             }
-            return each(item).stream().anyMatch(test);
+            return each(item).stream().filter(test).count() >= number;
         }
 
         @Override
