@@ -252,6 +252,29 @@ class CompanyPackTest {
     }
 
     @Test
+    void a_waived_finding_is_not_there_to_be_decided_on() throws IOException {
+        Path file = folder.resolve("visit.yaml");
+        String[] decided = {
+            "decide",
+            file.toString(),
+            "cutoff.past-service-life:A",
+            "done",
+            "--by",
+            "The owner",
+            "--on",
+            "2026-09-20",
+            "--pack",
+            HARROW
+        };
+        Files.writeString(file, VISIT);
+        Ran waived = Ran.of(decided);
+        assertThat(waived.code()).isEqualTo(2);
+        assertThat(waived.err()).contains("did not find cutoff.past-service-life:A");
+        Files.writeString(file, VISIT.replace("elm-hall", "oak-hall"));
+        assertThat(Ran.of(decided).code()).isZero();
+    }
+
+    @Test
     void the_companys_limit_finds_what_the_standard_does_not() throws IOException {
         String other = VISIT.replace("elm-hall", "oak-hall");
 

@@ -68,24 +68,29 @@ final class Typist {
         return screens.stream().flatMap(screen -> screen.lines().stream()).toArray(String[]::new);
     }
 
+    /** What is told by earlier findings is not asked. */
+    private Interview interview() {
+        return Interview.of(checklist, Walked.RULEBOOK.observed(so));
+    }
+
     private List<Screen> all() {
         List<Screen> screens = new ArrayList<>();
-        Optional<Step> next = Interview.of(checklist, so).next();
+        Optional<Step> next = interview().next();
         while (next.isPresent()) {
             screens.add(screen(next.get()));
-            next = Interview.of(checklist, so).next();
+            next = interview().next();
         }
         return screens;
     }
 
     private Screen screen(Step first) {
-        List<Step> together = Interview.of(checklist, so).together(first);
+        List<Step> together = interview().together(first);
         List<String> gives = new ArrayList<>();
         List<String> words = new ArrayList<>();
         List<String> further = new ArrayList<>();
         for (Step step : together) {
             // What an answer on the same screen closes takes no word.
-            if (Interview.of(checklist, so).status(step.question().gives(), step.keys()) == Status.OPEN) {
+            if (interview().status(step.question().gives(), step.keys()) == Status.OPEN) {
                 gives.add(step.question().gives());
                 words.add(word(step, further));
             }

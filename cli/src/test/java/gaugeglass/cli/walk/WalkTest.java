@@ -1,6 +1,7 @@
 package gaugeglass.cli.walk;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import gaugeglass.checklists.Checklist;
 import gaugeglass.checklists.Checklists;
@@ -11,6 +12,8 @@ import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.observation.Observations;
+import gaugeglass.engine.vocabulary.Decision;
+import gaugeglass.engine.vocabulary.Earlier;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
 import java.io.IOException;
@@ -238,7 +241,7 @@ class WalkTest {
         List<String> complaints = new ArrayList<>();
         TypedTalk talk = new TypedTalk()
                 .type("P. Example")
-                .type(Typist.lines(Typist.screens(FULL, church())))
+                .type(Typist.lines(Typist.screens(FULL, church(), leftNothing())))
                 .type("");
         new Walking(RULEBOOK, DAY, () -> "09:00")
                 .walk(
@@ -259,6 +262,41 @@ class WalkTest {
             }
         }
         assertThat(remembered).isPositive();
+    }
+
+    private static Observations leftNothing() {
+        return Observations.of(RULEBOOK.vocabulary(), "B1").earlier(List.of()).build();
+    }
+
+    @Test
+    void what_last_visit_found_is_carried_with_what_was_put_right_and_what_the_owner_decided() throws IOException {
+        Path last = folder.resolve("last.yaml");
+        String jumper = Files.readString(Path.of("..", "docs", "examples", "jumper-removed.yaml"))
+                .replace("device-dates: all-recorded", "device-dates: some-not-recorded");
+        Files.writeString(
+                last,
+                jumper.replace(
+                        "boilers:\n",
+                        "decisions:\n  - {rule: site.device-dates-unknown, boiler: B1, decision: deferred, decided-by: The"
+                                + " owner, decided-on: 2026-09-20}\nboilers:\n"));
+        Path path = folder.resolve("visit.yaml");
+        new Walking(RULEBOOK, DAY.plusYears(1), () -> "09:00")
+                .walk(
+                        new TypedTalk().type("P. Example", "none", "q"),
+                        path,
+                        Optional.of(last),
+                        Optional.of(FULL.id()),
+                        words -> {});
+        List<Earlier> earlier = read(path).earlier();
+        assertThat(earlier)
+                .filteredOn(one -> one.rule().equals("cutoff.bypassed"))
+                .extracting(Earlier::decision, Earlier::decidedBy)
+                .containsExactly(tuple(Decision.DONE, "P. Example"));
+        assertThat(earlier)
+                .filteredOn(one -> one.rule().equals("site.device-dates-unknown"))
+                .extracting(Earlier::decision, Earlier::decidedBy, Earlier::decidedOn)
+                .containsExactly(tuple(Decision.DEFERRED, "The owner", "2026-09-20"));
+        assertThat(read(path).units().get(0).observations().earlier()).contains(earlier);
     }
 
     @Test

@@ -1,8 +1,10 @@
 package gaugeglass.engine.observation;
 
+import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.ItemType;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One answer: what was seen, or why it could not be read.
@@ -16,7 +18,7 @@ import java.util.Optional;
  * @param note what the person added
  * @param photos names of pictures
  * @param at the time it was given, as typed; may be empty
- * @param typed the answer as it was written
+ * @param typed the answer as it was written, or would be spoken where nobody was asked for it
  */
 public record Answer(
         ItemType item,
@@ -40,7 +42,8 @@ public record Answer(
 
     /** One that nobody was asked for, with where it comes from. */
     public static Answer told(ItemType item, List<Object> keys, State state, Record fact, String note) {
-        return new Answer(item, keys, state, Optional.of(fact), "", note, List.of(), "", "");
+        String typed = item.valuesOf(fact).stream().map(Words::spoken).collect(Collectors.joining(", "));
+        return new Answer(item, keys, state, Optional.of(fact), "", note, List.of(), "", typed);
     }
 
     /** Looked at, and not to be read. */
