@@ -250,8 +250,7 @@ final class ReportPages {
         private List<Picture> pictures() {
             List<Picture> pictures = new ArrayList<>(PicturesSeen.of(observations, anchor));
             if (isForFile || assessment.findings().stream().anyMatch(this::isFoundByMeter)) {
-                MakeUpChart.of(anchor + "-make-up", observations, book)
-                        .ifPresent(pictures::add);
+                MakeUpChart.of(anchor + "-make-up", observations, book).ifPresent(pictures::add);
             }
             return pictures;
         }
