@@ -6,9 +6,15 @@ import gaugeglass.cli.visit.Judged;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.observation.Inspection;
 import gaugeglass.engine.observation.InspectionReader;
+import gaugeglass.engine.quantity.Quantity;
+import gaugeglass.engine.quantity.Unit;
 import gaugeglass.engine.reading.SourceText;
+import gaugeglass.steam.reckoned.MakeUpYear;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What a fleet keeps, weighed: little for each boiler, and nothing for each visit. */
@@ -16,6 +22,12 @@ class FleetMemoryTest {
     private static final Path VISIT = Path.of("../docs/examples/neglected-hall.yaml");
     private static final int MANY = 100_000;
     private static final int MOST_BYTES = 1024;
+
+    /** As many as are kept; the visit itself has no meter. */
+    private static final List<MakeUpYear> YEARS = IntStream.range(0, WaterYears.MOST)
+            .mapToObj(ago -> new MakeUpYear(
+                    LocalDate.of(2026 - ago, 9, 14), 365, Quantity.of(60, Unit.GALLON), Optional.empty()))
+            .toList();
 
     private final Rulebook rulebook = Rulebook.load(getClass().getClassLoader());
     private final Summing summing = new Summing(rulebook);
@@ -47,7 +59,7 @@ class FleetMemoryTest {
                                 unit.words(),
                                 unit.open(),
                                 unit.due(),
-                                unit.water()))
+                                YEARS))
                         .toList());
     }
 
