@@ -8,6 +8,7 @@ import gaugeglass.steam.observed.AirPressures;
 import gaugeglass.steam.observed.BoilerCondition;
 import gaugeglass.steam.observed.BoilerPlate;
 import gaugeglass.steam.observed.Burner;
+import gaugeglass.steam.observed.BurnerCare;
 import gaugeglass.steam.observed.Coil;
 import gaugeglass.steam.observed.Controls;
 import gaugeglass.steam.observed.CutoffTests;
@@ -97,6 +98,7 @@ public final class SteamTrade implements Trade {
                         BoilerCondition.ITEMS,
                         SkimAndDrain.ITEMS,
                         Burner.ITEMS,
+                        BurnerCare.ITEMS,
                         FlameTests.ITEMS,
                         DraftTests.ITEMS,
                         FlueGas.ITEMS,
