@@ -9,6 +9,7 @@ import gaugeglass.steam.observed.BoilerCondition;
 import gaugeglass.steam.observed.BoilerPlate;
 import gaugeglass.steam.observed.Burner;
 import gaugeglass.steam.observed.BurnerCare;
+import gaugeglass.steam.observed.Burns;
 import gaugeglass.steam.observed.Coil;
 import gaugeglass.steam.observed.Controls;
 import gaugeglass.steam.observed.CutoffTests;
@@ -23,6 +24,8 @@ import gaugeglass.steam.observed.InputMeasures;
 import gaugeglass.steam.observed.LastVisit;
 import gaugeglass.steam.observed.Mains;
 import gaugeglass.steam.observed.Piping;
+import gaugeglass.steam.observed.Radiation;
+import gaugeglass.steam.observed.Radiators;
 import gaugeglass.steam.observed.Records;
 import gaugeglass.steam.observed.Returns;
 import gaugeglass.steam.observed.SafetyValves;
@@ -38,6 +41,7 @@ import gaugeglass.steam.reckoned.AirFreeReckoning;
 import gaugeglass.steam.reckoned.ControlSettings;
 import gaugeglass.steam.reckoned.CutoffProofs;
 import gaugeglass.steam.reckoned.CutoffsFitted;
+import gaugeglass.steam.reckoned.CyclePaceReckoning;
 import gaugeglass.steam.reckoned.DrainReckoning;
 import gaugeglass.steam.reckoned.EqualizerReckoning;
 import gaugeglass.steam.reckoned.ExitVelocityReckoning;
@@ -45,10 +49,10 @@ import gaugeglass.steam.reckoned.FanAirReckoning;
 import gaugeglass.steam.reckoned.GaugeAgainstSteam;
 import gaugeglass.steam.reckoned.GaugeDials;
 import gaugeglass.steam.reckoned.GrossOutputReckoning;
-import gaugeglass.steam.reckoned.InputReckoning;
-import gaugeglass.steam.reckoned.InputShareReckoning;
+import gaugeglass.steam.reckoned.LoadReckoning;
 import gaugeglass.steam.reckoned.LocalAir;
 import gaugeglass.steam.reckoned.MainFigures;
+import gaugeglass.steam.reckoned.MeasuredInputs;
 import gaugeglass.steam.reckoned.PressureRoster;
 import gaugeglass.steam.reckoned.ReliefReckoning;
 import gaugeglass.steam.reckoned.ReserveReckoning;
@@ -80,6 +84,8 @@ public final class SteamTrade implements Trade {
                 Kind.counted("safety-valve", "safety-valves", "safety valve", 4),
                 Kind.counted("trap", "traps", "steam trap", 1000),
                 Kind.counted("main", "mains", "steam main", 24),
+                Kind.counted("radiator", "surveyed-radiators", "radiator", 1000),
+                Kind.counted("burn", "burns", "burn", 100),
                 Kind.counted("meter-reading", "meter-readings", "meter reading", 5000));
     }
 
@@ -103,8 +109,11 @@ public final class SteamTrade implements Trade {
                         DraftTests.ITEMS,
                         FlueGas.ITEMS,
                         InputMeasures.ITEMS,
+                        Burns.ITEMS,
                         Systems.ITEMS,
                         Piping.ITEMS,
+                        Radiation.ITEMS,
+                        Radiators.ITEMS,
                         Mains.ITEMS,
                         Coil.ITEMS,
                         SafetyValves.ITEMS,
@@ -140,7 +149,10 @@ public final class SteamTrade implements Trade {
                         PressureRoster.ALL,
                         ControlSettings.ALL,
                         GaugeDials.ALL,
-                        List.of(new AirFreeReckoning(), new InputReckoning(), new InputShareReckoning()),
+                        List.of(new AirFreeReckoning()),
+                        MeasuredInputs.ALL,
+                        LoadReckoning.ALL,
+                        List.of(new CyclePaceReckoning()),
                         List.of(new LocalAir(), new SteamFromTemperature()),
                         GaugeAgainstSteam.ALL,
                         ReturnHeads.ALL,

@@ -13,6 +13,8 @@ public final class BoilerPlate {
     public static final List<Class<? extends Record>> ITEMS = List.of(
             BoilerConstruction.class,
             PlateInput.class,
+            LeastInputMark.class,
+            LeastInput.class,
             PlateOutputMark.class,
             PlateOutput.class,
             PlateReliefMark.class,
@@ -59,6 +61,32 @@ public final class BoilerPlate {
         MARKED,
         NOT_MARKED
     }
+
+    /** Whether somebody who may say so has named a least input. */
+    @Item(
+            id = "plate.least-mark",
+            of = "boiler",
+            stage = Stage.ARRIVAL,
+            structural = true,
+            carried = true,
+            ask = "Does a plate or the maker's sheet name the least input that the burner may be set to?",
+            look = "On the boiler's or the burner's plate, or in the burner's sheet beside its settings.",
+            unreadBecause = {"no plate legible", "sheet not at hand"})
+    public record LeastInputMark(PlateMark mark) {}
+
+    /** The least input that the maker allows. */
+    @Item(
+            id = "plate.least-input",
+            of = "boiler",
+            stage = Stage.ARRIVAL,
+            carried = true,
+            ask = "What least input is named, for this burner in this boiler?",
+            look =
+                    "The higher of the two where boiler and burner each name one. Oil: gallons an hour times 140,000 Btu.",
+            unreadBecause = {"figure not legible"})
+    public record LeastInput(
+            @Measured(unit = Unit.BTU_PER_HOUR, from = "5000", to = "20000000")
+            Quantity input) {}
 
     /** Whether gross output is on the plate. */
     @Item(

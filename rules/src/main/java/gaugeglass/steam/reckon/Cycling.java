@@ -57,6 +57,45 @@ public final class Cycling {
     }
 
     /**
+     * One burn by a watch that goes on.
+     *
+     * @param lit when the flame came, s
+     * @param out when it went, s; later
+     */
+    public record Spell(Rational lit, Rational out) {}
+
+    /**
+     * How long the burns are and how often they come.
+     *
+     * @param mean length of a burn
+     * @param often burns an hour, from the first start to the last
+     */
+    public record Pace(Quantity mean, Quantity often) {}
+
+    /**
+     * The pace of a row of burns, exact; the same figures as the sheet's.
+     *
+     * @param spells two or more in the order they happened, each after the one before
+     * @throws IllegalArgumentException for fewer than two
+     */
+    public static Pace pace(List<Spell> spells) {
+        if (spells.size() < 2) {
+            throw new IllegalArgumentException(spells.size() + " burn; expected two or more");
+        }
+        Rational burning = Rational.ZERO;
+        for (Spell spell : spells) {
+            burning = burning.plus(spell.out().minus(spell.lit()));
+        }
+        Rational span = spells.get(spells.size() - 1).lit().minus(spells.get(0).lit());
+        Quantity mean = Quantity.of(burning.dividedBy(Rational.of(spells.size())), SECOND)
+                .inUnit(MINUTE);
+        Rational often = Rational.of(spells.size() - 1L)
+                .dividedBy(span)
+                .times(Constant.of("seconds-an-hour").value());
+        return new Pace(mean, Quantity.of(often, PER_HOUR));
+    }
+
+    /**
      * What a row of burns comes to.
      *
      * @param burns two or more, in the order they happened, each after the one before; they may pass midnight

@@ -95,6 +95,21 @@ public final class Load {
                 .worked();
     }
 
+    /**
+     * The gross output that so much radiation asks for, exact.
+     *
+     * @param edr connected radiation
+     * @return EDR x 240 Btu/h x 4/3
+     * @throws IllegalArgumentException for another dimension
+     */
+    public static Quantity required(Quantity edr) {
+        return Quantity.of(
+                edr.valueIn(SQUARE_FOOT)
+                        .times(Constant.of("edr-heat").value())
+                        .times(Constant.of("pickup").value()),
+                BTU_PER_HOUR);
+    }
+
     private static Working sheet(Quantity edr, Quantity gauge, Quantity barometer) {
         Ranges.above("connected radiation", edr, NONE, MOST);
         return Saturation.sheet(gauge, barometer)

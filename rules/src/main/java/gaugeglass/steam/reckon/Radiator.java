@@ -37,19 +37,25 @@ public sealed interface Radiator {
      * @param height a height that the table has for it
      */
     record Sections(Rational count, String pattern, Quantity height) implements Radiator {
-        private static final Table TABLE = Table.read("radiators.csv");
+        private record Listed(String pattern, Quantity height, Quantity edr) {}
+
+        private static final List<Listed> TABLE = Table.read("radiators.csv").rows().stream()
+                .map(row ->
+                        new Listed(row.text("pattern"), row.quantity("height", INCH), row.quantity("edr", SQUARE_FOOT)))
+                .toList();
 
         public Sections {
             Ranges.within("sections", count, 1, 100);
-            List<String> patterns = TABLE.column("pattern").stream().distinct().toList();
+            List<String> patterns =
+                    TABLE.stream().map(Listed::pattern).distinct().toList();
             if (!patterns.contains(pattern)) {
                 throw new IllegalArgumentException("no radiator pattern '" + pattern + "'; expected one of "
                         + String.join(", ", patterns) + near(pattern, patterns));
             }
             if (find(pattern, height).isEmpty()) {
-                List<String> heights = TABLE.rows().stream()
-                        .filter(row -> row.text("pattern").equals(pattern))
-                        .map(row -> row.text("height"))
+                List<String> heights = TABLE.stream()
+                        .filter(row -> row.pattern().equals(pattern))
+                        .map(row -> row.height().toString().replace(" in", ""))
                         .toList();
                 throw new IllegalArgumentException("no figure for a " + pattern + " radiator " + height
                         + " high; known heights: " + String.join(", ", heights)
@@ -59,7 +65,16 @@ public sealed interface Radiator {
 
         @Override
         public Quantity each() {
-            return find(pattern, height).orElseThrow().quantity("edr", SQUARE_FOOT);
+            return find(pattern, height).orElseThrow().edr();
+        }
+
+        /**
+         * Whether the table has a figure for it.
+         *
+         * @throws IllegalArgumentException if the height is no length
+         */
+        public static boolean isTabulated(String pattern, Quantity height) {
+            return find(pattern, height).isPresent();
         }
 
         @Override
@@ -67,14 +82,13 @@ public sealed interface Radiator {
             return count + " x " + pattern + " " + height;
         }
 
-        private static Optional<Table.Row> find(String pattern, Quantity height) {
+        private static Optional<Listed> find(String pattern, Quantity height) {
             if (height.dimension() != Dimension.LENGTH) {
                 throw new IllegalArgumentException("radiator height: expected a length, but " + height + " is of "
                         + height.dimension().words());
             }
-            return TABLE.rows().stream()
-                    .filter(row -> row.text("pattern").equals(pattern)
-                            && row.quantity("height", INCH).equals(height))
+            return TABLE.stream()
+                    .filter(row -> row.pattern().equals(pattern) && row.height().equals(height))
                     .findFirst();
         }
     }

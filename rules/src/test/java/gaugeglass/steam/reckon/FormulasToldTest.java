@@ -7,6 +7,8 @@ import gaugeglass.engine.quantity.Unit;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Vocabulary;
 import gaugeglass.steam.SteamTrade;
+import java.time.LocalTime;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** How each figure of a report is worked out is told, and where a sheet works it out, in the sheet's own formulas. */
@@ -54,6 +56,23 @@ class FormulasToldTest {
                 MakeUp.SHARE,
                 "water used, by weight",
                 "steam made");
+        tells(
+                "cycling.pace",
+                Cycling.of(List.of(
+                        new Cycling.Burn(LocalTime.of(6, 0), LocalTime.of(6, 5)),
+                        new Cycling.Burn(LocalTime.of(6, 9), LocalTime.of(6, 14)))),
+                Cycling.MEAN,
+                Cycling.PER_HOUR_LINE);
+        tells(
+                "load.output-of-need",
+                Load.oversize(
+                        of(820, Unit.SQUARE_FOOT),
+                        of(1, Unit.PSI),
+                        Saturation.STANDARD_ATMOSPHERE,
+                        of(280000, Unit.BTU_PER_HOUR)),
+                Load.HEAT,
+                Load.REQUIRED,
+                Load.OVERSIZE);
         tells("water-use.scale", Deposits.scale(of(40, Unit.GALLON), of(8, Unit.GRAIN_PER_GALLON)), Deposits.SCALE);
         tells(
                 "combustion.air-free",

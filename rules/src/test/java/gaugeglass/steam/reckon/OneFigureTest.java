@@ -2,15 +2,20 @@ package gaugeglass.steam.reckon;
 
 import static gaugeglass.engine.quantity.Unit.BTU_PER_HOUR;
 import static gaugeglass.engine.quantity.Unit.POUND_PER_HOUR;
+import static gaugeglass.engine.quantity.Unit.PSI;
 import static gaugeglass.engine.quantity.Unit.SQUARE_FOOT;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gaugeglass.engine.quantity.Quantity;
+import gaugeglass.engine.quantity.Rational;
 import gaugeglass.steam.proof.SteamProof;
 import gaugeglass.steam.reckon.ReliefCapacity.Tubes;
 import gaugeglass.steam.reckon.Sizes.AirRule;
 import gaugeglass.steam.reckon.Sizes.Louver;
 import gaugeglass.steam.reckon.Sizes.Surface;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,6 +39,27 @@ class OneFigureTest {
                 .isEqualTo(Sizes.safetyValve(surface, Surface.FIRETUBE).result());
         assertThat(ReliefCapacity.bySurface(surface, Tubes.WATER))
                 .isEqualTo(Sizes.safetyValve(surface, Surface.WATERTUBE).result());
+    }
+
+    @Test
+    void a_boiler_is_held_against_the_output_that_the_sheet_asks_for() {
+        Quantity edr = Quantity.of("823.25", SQUARE_FOOT);
+        assertThat(Load.required(edr))
+                .isEqualTo(Load.of(edr, Quantity.of(1, PSI), Saturation.STANDARD_ATMOSPHERE)
+                        .quantity(Load.REQUIRED));
+    }
+
+    @Test
+    void burns_have_the_pace_of_the_sheet() {
+        List<Cycling.Burn> clock = new ArrayList<>();
+        List<Cycling.Spell> watch = new ArrayList<>();
+        for (int[] burn : new int[][] {{0, 287}, {600, 911}, {1201, 1500}}) {
+            clock.add(new Cycling.Burn(LocalTime.ofSecondOfDay(burn[0]), LocalTime.ofSecondOfDay(burn[1])));
+            watch.add(new Cycling.Spell(Rational.of(burn[0]), Rational.of(burn[1])));
+        }
+        Worked sheet = Cycling.of(clock);
+        assertThat(Cycling.pace(watch))
+                .isEqualTo(new Cycling.Pace(sheet.quantity(Cycling.MEAN), sheet.quantity(Cycling.PER_HOUR_LINE)));
     }
 
     /** The figure itself is a limit, as codes differ; as delivered it is North Carolina's, like the sheet's. */
