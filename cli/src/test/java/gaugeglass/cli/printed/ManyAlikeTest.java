@@ -66,7 +66,7 @@ class ManyAlikeTest {
         Ran ran = Ran.withInput(visit(), "assess", "-");
         String text = Reports.flowing(ran.out());
 
-        assertThat(ran.out().lines()).hasSizeLessThan(700);
+        assertThat(ran.out().lines()).hasSizeLessThan(800);
         assertThat(text.split("The trap lets steam into the return", -1)).hasSize(2);
         Matcher part = Pattern.compile("The trap lets steam into the return \\((\\d+) steam traps\\).*?Rule")
                 .matcher(text);
