@@ -7,6 +7,7 @@ import gaugeglass.engine.observation.State;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Kind;
 import gaugeglass.engine.vocabulary.Telling;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,20 +34,24 @@ final class Told {
             List<String> names = tags.stream().map(Roster.Tag::name).toList();
             for (Record fact : telling.tell(observations.earlier().get(), names)) {
                 List<Object> keys = item.keysOf(fact);
-                String note = "";
-                for (State state : State.values()) {
-                    Optional<Answer> typed = observations.answer(item, keys, state);
-                    typed.ifPresent(builder::without);
-                    if (typed.flatMap(Answer::fact)
-                            .filter(own -> !own.equals(fact))
-                            .isPresent()) {
-                        note = NOTE + typed.get().typed();
-                    }
-                }
                 // What was put in on the visit has its answers as left.
                 boolean putIn = tags.stream()
                         .anyMatch(tag -> keys.contains(tag.name()) && tag.presence() == Roster.Presence.AS_LEFT);
-                builder.put(Answer.told(item, keys, putIn ? State.AS_LEFT : State.AS_FOUND, fact, note));
+                State state = putIn ? State.AS_LEFT : State.AS_FOUND;
+                Optional<Answer> same = observations
+                        .answer(item, keys, state)
+                        .filter(typed -> typed.fact().filter(fact::equals).isPresent());
+                List<String> others = new ArrayList<>();
+                for (State one : State.values()) {
+                    observations.answer(item, keys, one).ifPresent(typed -> {
+                        builder.without(typed);
+                        if (typed.fact().filter(own -> !own.equals(fact)).isPresent()) {
+                            others.add(NOTE + typed.typed() + (typed.note().isEmpty() ? "" : ": " + typed.note()));
+                        }
+                    });
+                }
+                // Somebody's own answer says the same, and keeps what was noted beside it.
+                builder.put(same.orElseGet(() -> Answer.told(item, keys, state, fact, String.join("; ", others))));
             }
         }
         return builder.build();

@@ -73,6 +73,22 @@ class ToldTest {
     }
 
     @Test
+    void what_somebody_noted_beside_an_answer_is_kept() {
+        String known = "earlier: [" + FINDING.formatted("R1") + "]";
+        for (String own : List.of("1", "7")) {
+            String text = VISIT.formatted(known)
+                    .replace("spokes-missing: 7", "spokes-missing: {value: " + own + ", note: counted twice}");
+            Observations read =
+                    InspectionReader.read(VOCABULARY, "", text).units().get(0).observations();
+            Observations told = Told.with(List.of(SPOKES), read);
+            assertThat(spokes(told, "F", State.AS_FOUND).fact()).contains(new SpokesMissing("F", 1));
+            assertThat(spokes(told, "F", State.AS_FOUND).note()).endsWith("counted twice");
+            // Told a second time, it says the same.
+            assertThat(Told.with(List.of(SPOKES), told)).isEqualTo(told);
+        }
+    }
+
+    @Test
     void an_empty_list_says_that_nothing_was_left_and_an_empty_key_says_nothing() {
         assertThat(spokes(visit("earlier: []"), "F", State.AS_FOUND).fact()).contains(new SpokesMissing("F", 0));
         for (String unknown : List.of("", "earlier:")) {
