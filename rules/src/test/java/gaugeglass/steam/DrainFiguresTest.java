@@ -1,32 +1,19 @@
 package gaugeglass.steam;
 
+import static gaugeglass.steam.proof.OneBoiler.RULEBOOK;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gaugeglass.engine.Assessment;
-import gaugeglass.engine.Assessment.Outcome;
 import gaugeglass.engine.Assessment.Word;
-import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Basis;
-import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.InspectionReader;
+import gaugeglass.steam.proof.OneBoiler;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Figures of published documents about draining. */
 class DrainFiguresTest {
-    private static final Rulebook RULEBOOK = Rulebook.load(DrainFiguresTest.class.getClassLoader());
-
     private static Word word(String rule, String boiler) {
-        String text =
-                "format: 1\nsite: {id: invented}\nvisit: {date: 2026-09-14}\nboilers:\n  - id: B1\n" + boiler.indent(4);
-        Inspection inspection = InspectionReader.read(RULEBOOK.vocabulary(), "visit", text);
-        Assessment assessment = RULEBOOK.assess(inspection.units().get(0).observations(), inspection.date());
-        return assessment.outcomes().stream()
-                .filter(outcome -> outcome.rule().equals(rule))
-                .findFirst()
-                .map(Outcome::outcome)
-                .orElseThrow();
+        return OneBoiler.word(OneBoiler.assess(boiler), rule);
     }
 
     /**

@@ -2,13 +2,14 @@ package gaugeglass.steam;
 
 import static gaugeglass.engine.quantity.Unit.BTU_PER_HOUR;
 import static gaugeglass.engine.quantity.Unit.SQUARE_FOOT;
+import static gaugeglass.steam.proof.OneBoiler.RULEBOOK;
+import static gaugeglass.steam.proof.OneBoiler.assess;
+import static gaugeglass.steam.proof.OneBoiler.seen;
+import static gaugeglass.steam.proof.OneBoiler.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Finding;
-import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.quantity.Dimension;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.Unit;
@@ -22,20 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The figures that decide whether a boiler fits its radiators, beside where they come from. */
 class LoadFiguresTest {
-    private static final Rulebook RULEBOOK = Rulebook.load(LoadFiguresTest.class.getClassLoader());
-
-    private static Inspection visit(String boiler) {
-        return InspectionReader.read(
-                RULEBOOK.vocabulary(),
-                "visit",
-                "format: 1\nsite: {id: invented}\nvisit: {date: 2026-09-14}\nboilers:\n  - id: B1\n"
-                        + boiler.indent(4));
-    }
-
     private static List<String> found(String boiler) {
-        Inspection inspection = visit(boiler);
-        Assessment assessment = RULEBOOK.assess(inspection.units().get(0).observations(), inspection.date());
-        return assessment.findings().stream().map(Finding::rule).toList();
+        return assess(boiler).findings().stream().map(Finding::rule).toList();
     }
 
     /** ASHRAE Journal, September 2009: 240 Btu/h a square foot, and 1.33 for piping and pickup: 500 ft2 ask for 160,000 Btu/h. */
@@ -107,7 +96,7 @@ class LoadFiguresTest {
     private static Quantity served(String radiator) {
         Inspection visit =
                 visit("load: {survey: taken-today}\nsurveyed-radiators: {fitted: 1, each: [" + radiator + "]}");
-        return RULEBOOK.reckoned(visit.units().get(0).observations(), visit.date()).stream()
+        return RULEBOOK.reckoned(seen(visit), visit.date()).stream()
                 .filter(ServedRadiation.class::isInstance)
                 .map(ServedRadiation.class::cast)
                 .findFirst()

@@ -1,10 +1,11 @@
 package gaugeglass.steam;
 
+import static gaugeglass.steam.proof.OneBoiler.RULEBOOK;
+import static gaugeglass.steam.proof.OneBoiler.seen;
+import static gaugeglass.steam.proof.OneBoiler.visit;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.Rational;
 import gaugeglass.engine.quantity.Unit;
@@ -22,28 +23,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A meter's log told year by year, and the latest year against the share that is judged. */
 class MakeUpYearTest {
-    private static final Rulebook RULEBOOK = Rulebook.load(MakeUpYearTest.class.getClassLoader());
     private static final String PLATE = "plate: {output-mark: marked, output: 400000 Btu/h}\n";
     private static final String METER = "water-use: {meter: fitted}\n";
 
-    private static Inspection inspection(String boiler) {
-        String text =
-                "format: 1\nsite: {id: invented}\nvisit: {date: 2026-09-14}\nboilers:\n  - id: B1\n" + boiler.indent(4);
-        return InspectionReader.read(RULEBOOK.vocabulary(), "visit", text);
-    }
-
     private static List<MakeUpYear> years(String boiler) {
-        Inspection inspection = inspection(boiler);
+        Inspection inspection = visit(boiler);
         return MakeUpYear.of(
-                inspection.units().get(0).observations(),
-                limit(GrossOutputReckoning.SHARE),
-                inspection.date(),
-                limit(WaterUsed.LOOK_BACK));
+                seen(inspection), limit(GrossOutputReckoning.SHARE), inspection.date(), limit(WaterUsed.LOOK_BACK));
     }
 
     private static Optional<Quantity> judged(String boiler) {
-        Inspection inspection = inspection(boiler);
-        return RULEBOOK.reckoned(inspection.units().get(0).observations(), inspection.date()).stream()
+        Inspection inspection = visit(boiler);
+        return RULEBOOK.reckoned(seen(inspection), inspection.date()).stream()
                 .filter(ShareOfSteam.class::isInstance)
                 .map(fact -> ((ShareOfSteam) fact).share())
                 .findFirst();

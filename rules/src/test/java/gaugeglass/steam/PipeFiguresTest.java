@@ -1,16 +1,17 @@
 package gaugeglass.steam;
 
+import static gaugeglass.steam.proof.OneBoiler.RULEBOOK;
+import static gaugeglass.steam.proof.OneBoiler.visit;
+import static gaugeglass.steam.proof.OneBoiler.word;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import gaugeglass.engine.Assessment;
-import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.Source;
-import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.Unit;
+import gaugeglass.steam.proof.OneBoiler;
 import gaugeglass.steam.reckon.PipeFlow;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -21,26 +22,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PipeFiguresTest {
     private static final String WET_STEAM = "wet-steam-from-near-boiler-piping";
     private static final String STUCK_VENT = "main-vent-stuck";
-    private static final Rulebook RULEBOOK = Rulebook.load(PipeFiguresTest.class.getClassLoader());
 
     private static Limit limit(String id) {
         return RULEBOOK.book().limits().get(id);
     }
 
     private static Assessment assess(String boiler) {
-        String text = "format: 1\nsite: {id: invented, air-pressure-from: barometer, barometer: 29.92 inHg}\n"
-                + "visit: {date: 2026-09-14}\nboilers:\n  - id: B1\n" + boiler.indent(4);
-        Inspection inspection = InspectionReader.read(RULEBOOK.vocabulary(), "visit", text);
-        return RULEBOOK.assess(inspection.units().get(0).observations(), inspection.date());
+        return OneBoiler.assess(visit(", air-pressure-from: barometer, barometer: 29.92 inHg", "", boiler));
     }
 
     private static String outcome(String boiler, String rule) {
-        return assess(boiler).outcomes().stream()
-                .filter(outcome -> outcome.rule().equals(rule))
-                .findFirst()
-                .orElseThrow()
-                .outcome()
-                .toString();
+        return word(assess(boiler), rule).toString();
     }
 
     /** Worked by hand from IAPWS-IF97 (25.2 ft3/lb at 1 psig) and a bore of 2.067 in: 125 lb/h go at 37.5 ft/s. */

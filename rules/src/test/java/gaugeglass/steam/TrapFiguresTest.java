@@ -1,15 +1,16 @@
 package gaugeglass.steam;
 
+import static gaugeglass.steam.proof.OneBoiler.RULEBOOK;
+import static gaugeglass.steam.proof.OneBoiler.visit;
+import static gaugeglass.steam.proof.OneBoiler.word;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.Assessment.Word;
-import gaugeglass.engine.Rulebook;
-import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.Unit;
+import gaugeglass.steam.proof.OneBoiler;
 import gaugeglass.steam.reckon.Saturation;
 import gaugeglass.steam.reckon.Season;
 import gaugeglass.steam.reckon.TrapLoss;
@@ -20,19 +21,10 @@ import org.junit.jupiter.api.Test;
 
 /** Published figures about traps and returns. */
 class TrapFiguresTest {
-    private static final Rulebook RULEBOOK = Rulebook.load(TrapFiguresTest.class.getClassLoader());
     private static final String BY_THE_SEA = "air-pressure-from: barometer, barometer: 14.696 psia";
 
     private static Assessment assess(String site, String boiler) {
-        return RULEBOOK.assess(
-                read(site, boiler).units().get(0).observations(),
-                read(site, boiler).date());
-    }
-
-    private static Inspection read(String site, String boiler) {
-        String text = "format: 1\nsite: {id: invented, " + site + "}\nvisit: {date: 2026-09-14}\nboilers:\n  - id: B1\n"
-                + boiler.indent(4);
-        return InspectionReader.read(RULEBOOK.vocabulary(), "visit", text);
+        return OneBoiler.assess(visit(", " + site, "", boiler));
     }
 
     private static String system(String kind, String traps) {
@@ -44,14 +36,6 @@ class TrapFiguresTest {
         return "{tag: " + tag
                 + ", kind: thermostatic, mounting: as-it-should, judged: by-temperature, row: {ahead: full, inlet: "
                 + inlet + ", outlet: " + outlet + ", others: " + others + "}}";
-    }
-
-    private static Word word(Assessment assessment, String rule) {
-        return assessment.outcomes().stream()
-                .filter(outcome -> outcome.rule().equals(rule))
-                .findFirst()
-                .orElseThrow()
-                .outcome();
     }
 
     /** IAPWS-IF97: water boils at 211.95 F at 14.696 psia. Common practice: 205 F behind a trap is suspect. */

@@ -1,16 +1,16 @@
 package gaugeglass.steam;
 
+import static gaugeglass.steam.proof.OneBoiler.RULEBOOK;
+import static gaugeglass.steam.proof.OneBoiler.assess;
+import static gaugeglass.steam.proof.OneBoiler.word;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Outcome;
 import gaugeglass.engine.Assessment.Permit;
 import gaugeglass.engine.Assessment.Word;
-import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Limit;
 import gaugeglass.engine.book.Urgency;
-import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.InspectionReader;
 import java.time.Period;
 import java.util.List;
 import java.util.Set;
@@ -18,23 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** Figures and demands of published documents about glass and cutoff, and a sound visit under which nothing stays open. */
 class WaterFiguresTest {
-    private static final Rulebook RULEBOOK = Rulebook.load(WaterFiguresTest.class.getClassLoader());
     private static final Set<String> SUBJECTS = Set.of("water-level", "low-water-cutoff", "cutoff-test");
-
-    private static Assessment assess(String boiler) {
-        String text =
-                "format: 1\nsite: {id: invented}\nvisit: {date: 2026-09-14}\nboilers:\n  - id: B1\n" + boiler.indent(4);
-        Inspection inspection = InspectionReader.read(RULEBOOK.vocabulary(), "visit", text);
-        return RULEBOOK.assess(inspection.units().get(0).observations(), inspection.date());
-    }
-
-    private static Word word(Assessment assessment, String rule) {
-        return assessment.outcomes().stream()
-                .filter(outcome -> outcome.rule().equals(rule))
-                .findFirst()
-                .orElseThrow()
-                .outcome();
-    }
 
     private static Limit limit(String id) {
         return RULEBOOK.book().limits().get(id);

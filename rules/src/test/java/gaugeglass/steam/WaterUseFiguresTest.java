@@ -1,13 +1,13 @@
 package gaugeglass.steam;
 
+import static gaugeglass.steam.proof.OneBoiler.RULEBOOK;
+import static gaugeglass.steam.proof.OneBoiler.assess;
+import static gaugeglass.steam.proof.OneBoiler.word;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Word;
-import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Urgency;
-import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.InspectionReader;
 import gaugeglass.engine.quantity.Quantity;
 import gaugeglass.engine.quantity.Unit;
 import gaugeglass.steam.reckon.MeterLog;
@@ -27,23 +27,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Figures of make-up water that decide a verdict, a long log of readings, and the causes that water use points to. */
 class WaterUseFiguresTest {
-    private static final Rulebook RULEBOOK = Rulebook.load(WaterUseFiguresTest.class.getClassLoader());
-
-    private static Assessment assess(String boiler) {
-        String text =
-                "format: 1\nsite: {id: invented}\nvisit: {date: 2026-09-14}\nboilers:\n  - id: B1\n" + boiler.indent(4);
-        Inspection inspection = InspectionReader.read(RULEBOOK.vocabulary(), "visit", text);
-        return RULEBOOK.assess(inspection.units().get(0).observations(), inspection.date());
-    }
-
-    private static Word word(Assessment assessment, String rule) {
-        return assessment.outcomes().stream()
-                .filter(outcome -> outcome.rule().equals(rule))
-                .findFirst()
-                .orElseThrow()
-                .outcome();
-    }
-
     private static Urgency urgency(Assessment assessment, String rule) {
         return assessment.findings().stream()
                 .filter(finding -> finding.rule().equals(rule))

@@ -1,14 +1,15 @@
 package gaugeglass.steam.told;
 
+import static gaugeglass.steam.proof.OneBoiler.RULEBOOK;
+import static gaugeglass.steam.proof.OneBoiler.visit;
+import static gaugeglass.steam.proof.OneBoiler.word;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gaugeglass.engine.Assessment;
 import gaugeglass.engine.Assessment.Finding;
 import gaugeglass.engine.Assessment.Word;
-import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.book.Card;
-import gaugeglass.engine.observation.Inspection;
-import gaugeglass.engine.observation.InspectionReader;
+import gaugeglass.steam.proof.OneBoiler;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,25 +17,12 @@ import org.junit.jupiter.api.Test;
 
 /** What the findings in an inspection file tell, judged as a whole visit. */
 class EarlierVisitsTest {
-    private static final Rulebook RULEBOOK = Rulebook.load(EarlierVisitsTest.class.getClassLoader());
-
     private static final String FAILING = """
             cutoffs: {fitted: 1, each: [{tag: LW-1, kind: float, tests: {bowl-drain: {result: kept-firing}}}]}
             """;
 
     private static Assessment assess(String earlier, String boiler) {
-        String text = "format: 1\nsite: {id: invented}\nvisit: {date: 2026-09-14}\n" + earlier
-                + "\nboilers:\n  - id: B1\n    records: {open-finding: none-open}\n" + boiler.indent(4);
-        Inspection inspection = InspectionReader.read(RULEBOOK.vocabulary(), "visit", text);
-        return RULEBOOK.assess(inspection.units().get(0).observations(), inspection.date());
-    }
-
-    private static Word word(Assessment assessment, String rule) {
-        return assessment.outcomes().stream()
-                .filter(outcome -> outcome.rule().equals(rule))
-                .findFirst()
-                .orElseThrow()
-                .outcome();
+        return OneBoiler.assess(visit("", earlier + "\n", "records: {open-finding: none-open}\n" + boiler));
     }
 
     private static String finding(String rule, String subject, String foundOn, String decision) {
