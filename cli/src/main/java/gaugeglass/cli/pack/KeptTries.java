@@ -2,15 +2,13 @@ package gaugeglass.cli.pack;
 
 import gaugeglass.cli.pack.PackTools.Tried;
 import gaugeglass.engine.pack.PackFiles;
+import gaugeglass.engine.text.Digest;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
@@ -82,23 +80,11 @@ public final class KeptTries {
         List<String> lines = new ArrayList<>();
         lines.add(String.valueOf(tried.failed()));
         lines.addAll(tried.lines());
-        try {
-            Files.createDirectories(folder);
-            PackTools.move(String.join("\n", lines).getBytes(StandardCharsets.UTF_8), file.get());
-        } catch (IOException e) {
-            // Then it is tried again next time.
-        }
+        Workshop.keep(file.get(), String.join("\n", lines).getBytes(StandardCharsets.UTF_8));
     }
 
     private Optional<Path> file(PackFiles files) {
-        return program.map(of -> {
-            try {
-                MessageDigest digest = MessageDigest.getInstance("SHA-256");
-                digest.update((files.hash() + '\n' + files.name() + '\n' + of).getBytes(StandardCharsets.UTF_8));
-                return folder.resolve(HexFormat.of().formatHex(digest.digest()) + ".txt");
-            } catch (NoSuchAlgorithmException e) {
-                throw new IllegalStateException("every Java has SHA-256", e);
-            }
-        });
+        return program.map(of -> folder.resolve(
+                new Digest().add(files.hash() + '\n' + files.name() + '\n' + of).hex() + ".txt"));
     }
 }

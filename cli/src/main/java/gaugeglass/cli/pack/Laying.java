@@ -49,11 +49,9 @@ public final class Laying {
 
         /** For each pack that was made for another version of the rulebook, one line that says so. */
         public List<String> ages() {
-            List<String> lines = new ArrayList<>();
-            for (int i = 0; i < upgrades.size(); i++) {
-                Upgraded.line(tailoring.packs().get(i), upgrades.get(i)).ifPresent(lines::add);
-            }
-            return lines;
+            return upgrades.stream()
+                    .flatMap(upgrade -> Upgraded.line(upgrade).stream())
+                    .toList();
         }
     }
 

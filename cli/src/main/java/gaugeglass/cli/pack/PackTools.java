@@ -15,6 +15,7 @@ import gaugeglass.engine.pack.CompiledPack;
 import gaugeglass.engine.pack.Pack;
 import gaugeglass.engine.pack.PackFiles;
 import gaugeglass.engine.pack.PackReader;
+import gaugeglass.engine.pack.Upgrade;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.vocabulary.ItemType;
@@ -117,9 +118,10 @@ public final class PackTools {
     public List<String> check(List<Path> paths) {
         Laid laid = laid(paths);
         List<String> lines = new ArrayList<>();
-        for (Pack pack : laid.tailoring().packs()) {
+        for (Upgrade upgrade : laid.upgrades()) {
+            Pack pack = upgrade.pack();
             lines.add(pack.files().name() + ": can be laid on; " + pack.laidOn().told());
-            told(laid, pack, false).forEach(line -> lines.add("  " + line));
+            Upgraded.told(upgrade, false).forEach(line -> lines.add("  " + line));
             if (pack.files().hasRules()) {
                 try {
                     lines.add("  Signed with the trusted key " + new Keys(home.get()).verify(pack.files()) + ".");
@@ -133,18 +135,14 @@ public final class PackTools {
         return lines;
     }
 
-    private static List<String> told(Laid laid, Pack pack, boolean isWhole) {
-        int at = laid.tailoring().packs().indexOf(pack);
-        return Upgraded.told(pack, laid.upgrades().get(at), isWhole);
-    }
-
     /** What changed in the rulebook since the version that each pack was made for, all of it. */
     public List<String> changes(List<Path> paths) {
         Laid laid = laid(paths);
         List<String> lines = new ArrayList<>();
-        for (Pack pack : laid.tailoring().packs()) {
+        for (Upgrade upgrade : laid.upgrades()) {
+            Pack pack = upgrade.pack();
             lines.add(pack.files().name() + ": " + pack.laidOn().told());
-            told(laid, pack, true).forEach(line -> lines.add("  " + line));
+            Upgraded.told(upgrade, true).forEach(line -> lines.add("  " + line));
         }
         return lines;
     }
@@ -444,7 +442,7 @@ public final class PackTools {
         return bytes.toByteArray();
     }
 
-    static void move(byte[] bytes, Path file) throws IOException {
+    private static void move(byte[] bytes, Path file) throws IOException {
         Path next = file.resolveSibling("." + file.getFileName() + ".next");
         Files.write(next, bytes);
         try {
@@ -487,7 +485,7 @@ public final class PackTools {
             move(zip(pack.files()), kept);
             List<String> lines = new ArrayList<>();
             lines.add(pack.laidOn().told() + ": taken; use it with --pack " + name);
-            told(laid, pack, false).forEach(line -> lines.add("  " + line));
+            Upgraded.told(laid.upgrades().get(0), false).forEach(line -> lines.add("  " + line));
             return lines;
         } catch (Mistakes e) {
             List<Mistake> all = new ArrayList<>(e.all());

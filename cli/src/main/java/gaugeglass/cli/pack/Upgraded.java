@@ -12,8 +12,9 @@ final class Upgraded {
     private Upgraded() {}
 
     /** One line, for whoever is about to judge by it; empty where the pack was made for what is there. */
-    static Optional<String> line(Pack pack, Upgrade upgrade) {
-        String begin = pack.title() + " " + pack.version() + " " + madeFor(pack, upgrade);
+    static Optional<String> line(Upgrade upgrade) {
+        Pack pack = upgrade.pack();
+        String begin = pack.title() + " " + pack.version() + " " + madeFor(upgrade);
         String ask = ": gaugeglass pack changes " + pack.files().name();
         return switch (upgrade.standing()) {
             case SAME -> Optional.empty();
@@ -23,9 +24,9 @@ final class Upgraded {
         };
     }
 
-    private static String madeFor(Pack pack, Upgrade upgrade) {
-        return "was made for version " + upgrade.madeFor() + " of " + pack.tailors() + ", and this is "
-                + upgrade.here();
+    private static String madeFor(Upgrade upgrade) {
+        return "was made for version " + upgrade.pack().madeFor() + " of "
+                + upgrade.pack().tailors() + ", and this is " + upgrade.here();
     }
 
     private static String ofTouched(Upgrade upgrade) {
@@ -37,9 +38,9 @@ final class Upgraded {
     }
 
     /** What changed of that which the pack touches, and how much else; the rest is listed on request. */
-    static List<String> told(Pack pack, Upgrade upgrade, boolean isWhole) {
+    static List<String> told(Upgrade upgrade, boolean isWhole) {
         List<String> lines = new ArrayList<>();
-        String begin = "It " + madeFor(pack, upgrade);
+        String begin = "It " + madeFor(upgrade);
         switch (upgrade.standing()) {
             case SAME -> {
                 if (isWhole) {
@@ -50,9 +51,10 @@ final class Upgraded {
                 lines.add(begin + ", which is the earlier one. What it leans on may be missing here, or say"
                         + " something else: take the newer program.");
             case UNRECORDED ->
-                lines.add(begin + ". What changed in between is not recorded, as " + upgrade.madeFor()
+                lines.add(begin + ". What changed in between is not recorded, as "
+                        + upgrade.pack().madeFor()
                         + " was never released. Look at all that it changes: gaugeglass pack differs "
-                        + pack.files().name());
+                        + upgrade.pack().files().name());
             case EARLIER -> {
                 lines.add(begin + "; " + ofTouched(upgrade) + (upgrade.touched().isEmpty() ? "." : ":"));
                 upgrade.touched().forEach(change -> lines.add("  - " + change.line()));
@@ -63,7 +65,7 @@ final class Upgraded {
                             + (upgrade.rest().isEmpty()
                                     ? ""
                                     : ": gaugeglass pack changes "
-                                            + pack.files().name()));
+                                            + upgrade.pack().files().name()));
                 }
             }
         }

@@ -4,6 +4,7 @@ import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.pack.CompiledPack;
 import gaugeglass.engine.pack.Pack;
 import gaugeglass.engine.pack.PackFiles;
+import gaugeglass.engine.text.Digest;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import java.io.IOException;
@@ -13,16 +14,12 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URL;
 import java.net.URLClassLoader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.CodeSource;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -78,7 +75,8 @@ public final class Workshop {
         }
     }
 
-    private static void keep(Path file, byte[] bytes) {
+    /** Keeps what may be made anew; where that fails nothing is kept. */
+    static void keep(Path file, byte[] bytes) {
         try {
             Files.createDirectories(file.getParent());
             Path next = Files.createTempFile(file.getParent(), "next", ".part");
@@ -89,26 +87,20 @@ public final class Workshop {
                 Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
             }
         } catch (IOException e) {
-            // Then it is compiled again next time.
+            // Then it is made again next time.
         }
     }
 
     private static String key(Pack pack, String standardPacked, List<Path> jars) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            StringBuilder parts = new StringBuilder(pack.files().hash())
-                    .append('\n')
-                    .append(pack.name())
-                    .append('\n')
-                    .append(pack.files().name())
-                    .append('\n');
-            jars.forEach(jar -> parts.append(jar.getFileName()).append('\n'));
-            digest.update(parts.toString().getBytes(StandardCharsets.UTF_8));
-            digest.update(standardPacked.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        Digest digest = new Digest()
+                .add(pack.files().hash()
+                        + '\n'
+                        + pack.name()
+                        + '\n'
+                        + pack.files().name()
+                        + '\n');
+        jars.forEach(jar -> digest.add(jar.getFileName() + "\n"));
+        return digest.add(standardPacked).hex();
     }
 
     @SuppressWarnings("unchecked")

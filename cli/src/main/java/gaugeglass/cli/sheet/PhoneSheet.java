@@ -3,12 +3,11 @@ package gaugeglass.cli.sheet;
 import gaugeglass.checklists.Checklist;
 import gaugeglass.engine.Rulebook;
 import gaugeglass.engine.reading.NodeWriter;
+import gaugeglass.engine.text.Digest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.Locale;
 
@@ -70,12 +69,8 @@ public final class PhoneSheet {
     }
 
     private static String digest(String text) {
-        try {
-            byte[] sum = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return "'sha256-" + Base64.getEncoder().encodeToString(sum) + "'";
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return "'sha256-"
+                + Base64.getEncoder().encodeToString(new Digest().add(text).bytes()) + "'";
     }
 
     private static String resource(String name) {

@@ -13,6 +13,7 @@ import gaugeglass.engine.history.Retired;
 import gaugeglass.engine.history.Sort;
 import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.NodeReader;
+import gaugeglass.engine.text.Digest;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.vocabulary.ItemType;
@@ -23,10 +24,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -248,17 +246,8 @@ public final class RulebookSource {
 
     /** A digest of every file's name and text. */
     private String hash() {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            texts.forEach((name, text) -> {
-                digest.update(name.getBytes(StandardCharsets.UTF_8));
-                digest.update((byte) 0);
-                digest.update(text.replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8));
-                digest.update((byte) 0);
-            });
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        Digest digest = new Digest();
+        texts.forEach((name, text) -> digest.add(name + "\0" + text.replace("\r\n", "\n") + "\0"));
+        return digest.hex();
     }
 }

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
@@ -105,7 +106,8 @@ public final class Judges {
         List<Rule> rules = new ArrayList<>();
         for (Rule rule : whole.getRules()) {
             String card = rule.getName().substring(0, Math.max(0, rule.getName().indexOf(" / ")));
-            if (name.startsWith(replaced.getOrDefault(card, "") + (replaced.containsKey(card) ? "." : ""))) {
+            Optional<String> owner = Optional.ofNullable(replaced.get(card));
+            if (owner.isEmpty() || name.startsWith(owner.get() + ".")) {
                 rules.add(rule);
             }
         }

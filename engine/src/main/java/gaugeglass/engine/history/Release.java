@@ -7,19 +7,16 @@ import gaugeglass.engine.book.Source;
 import gaugeglass.engine.reading.Form;
 import gaugeglass.engine.reading.NodeReader;
 import gaugeglass.engine.reading.YamlWriter;
+import gaugeglass.engine.text.Digest;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.text.Words;
 import gaugeglass.engine.vocabulary.Component;
 import gaugeglass.engine.vocabulary.ItemType;
 import gaugeglass.engine.vocabulary.Vocabulary;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -150,16 +147,9 @@ public record Release(
     }
 
     private static String digest(String text) {
-        if (text.isEmpty()) {
-            return "";
-        }
-        try {
-            byte[] bytes = MessageDigest.getInstance("SHA-256")
-                    .digest(text.replaceAll("\\s+", " ").getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(bytes).substring(0, SHORT);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return text.isEmpty()
+                ? ""
+                : new Digest().add(text.replaceAll("\\s+", " ")).hex().substring(0, SHORT);
     }
 
     /** Whether it has an id. */

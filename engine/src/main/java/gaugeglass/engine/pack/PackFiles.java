@@ -1,6 +1,7 @@
 package gaugeglass.engine.pack;
 
 import gaugeglass.engine.reading.SourceText;
+import gaugeglass.engine.text.Digest;
 import gaugeglass.engine.text.Mistake;
 import gaugeglass.engine.text.Mistakes;
 import gaugeglass.engine.text.Nearest;
@@ -11,11 +12,8 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -298,17 +296,12 @@ public final class PackFiles {
     }
 
     private static String digest(Map<String, byte[]> files) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            new TreeMap<>(files).forEach((name, bytes) -> {
-                if (!name.equals(SIGNATURE)) {
-                    digest.update((name + "\0" + bytes.length + "\0").getBytes(StandardCharsets.UTF_8));
-                    digest.update(bytes);
-                }
-            });
-            return HexFormat.of().formatHex(digest.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        Digest digest = new Digest();
+        new TreeMap<>(files).forEach((name, bytes) -> {
+            if (!name.equals(SIGNATURE)) {
+                digest.add(name + "\0" + bytes.length + "\0").add(bytes);
+            }
+        });
+        return digest.hex();
     }
 }

@@ -22,13 +22,13 @@ import java.util.regex.Pattern;
 /**
  * What changed in a rulebook since the version that a pack was made for.
  *
- * @param madeFor that version
+ * @param pack the pack
  * @param here the version that is there
  * @param standing how the two stand to one another
  * @param touched what changed of that which the pack sets, words, waives, leaves out or looks at
  * @param rest everything else that changed
  */
-public record Upgrade(String madeFor, String here, Standing standing, List<Change> touched, List<Change> rest) {
+public record Upgrade(Pack pack, String here, Standing standing, List<Change> touched, List<Change> rest) {
     /** How the version a pack was made for stands to the one that is there. */
     public enum Standing {
         /** They are the same. */
@@ -60,14 +60,14 @@ public record Upgrade(String madeFor, String here, Standing standing, List<Chang
     public static Upgrade of(Pack pack, Optional<StoredBook> own, String here, History history) {
         String madeFor = pack.madeFor();
         if (madeFor.equals(here)) {
-            return new Upgrade(madeFor, here, Standing.SAME, List.of(), List.of());
+            return new Upgrade(pack, here, Standing.SAME, List.of(), List.of());
         }
         Optional<Release> then = history.release(madeFor);
         if (Versions.isVersion(madeFor) && Versions.isVersion(here) && Versions.compare(madeFor, here) > 0) {
-            return new Upgrade(madeFor, here, Standing.LATER, List.of(), List.of());
+            return new Upgrade(pack, here, Standing.LATER, List.of(), List.of());
         }
         if (then.isEmpty()) {
-            return new Upgrade(madeFor, here, Standing.UNRECORDED, List.of(), List.of());
+            return new Upgrade(pack, here, Standing.UNRECORDED, List.of(), List.of());
         }
         Map<Sort, Set<String>> ids = touched(pack, own);
         List<Change> touched = new ArrayList<>();
@@ -75,7 +75,7 @@ public record Upgrade(String madeFor, String here, Standing standing, List<Chang
         for (Change change : then.get().changesTo(history.here())) {
             (ids.get(change.sort()).contains(change.id()) ? touched : rest).add(change);
         }
-        return new Upgrade(madeFor, here, Standing.EARLIER, touched, rest);
+        return new Upgrade(pack, here, Standing.EARLIER, touched, rest);
     }
 
     private static Map<Sort, Set<String>> touched(Pack pack, Optional<StoredBook> own) {

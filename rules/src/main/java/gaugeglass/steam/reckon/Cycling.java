@@ -65,74 +65,54 @@ public final class Cycling {
     public record Spell(Rational lit, Rational out) {}
 
     /**
-     * How long the burns are and how often they come.
-     *
-     * @param mean length of a burn
-     * @param often burns an hour, from the first start to the last
-     */
-    public record Pace(Quantity mean, Quantity often) {}
-
-    /**
-     * The pace of a row of burns, exact; the same figures as the sheet's.
-     *
-     * @param spells two or more in the order they happened, each after the one before
-     * @throws IllegalArgumentException for fewer than two
-     */
-    public static Pace pace(List<Spell> spells) {
-        if (spells.size() < 2) {
-            throw new IllegalArgumentException(spells.size() + " burn; expected two or more");
-        }
-        Rational burning = Rational.ZERO;
-        for (Spell spell : spells) {
-            burning = burning.plus(spell.out().minus(spell.lit()));
-        }
-        Rational span = spells.get(spells.size() - 1).lit().minus(spells.get(0).lit());
-        Quantity mean = Quantity.of(burning.dividedBy(Rational.of(spells.size())), SECOND)
-                .inUnit(MINUTE);
-        Rational often = Rational.of(spells.size() - 1L)
-                .dividedBy(span)
-                .times(Constant.of("seconds-an-hour").value());
-        return new Pace(mean, Quantity.of(often, PER_HOUR));
-    }
-
-    /**
-     * What a row of burns comes to.
+     * What a row of burns comes to, by the clock.
      *
      * @param burns two or more, in the order they happened, each after the one before; they may pass midnight
      * @throws IllegalArgumentException for fewer than two, or for burns that come to more than a day together
      */
     public static Worked of(List<Burn> burns) {
-        if (burns.size() < 2) {
-            throw new IllegalArgumentException(
-                    burns.size() + " burn; expected two or more, as a cycle ends where the next burn begins");
-        }
-        int span = 0;
-        int on = 0;
-        List<Integer> lengths = new ArrayList<>();
+        List<Spell> spells = new ArrayList<>();
+        int lit = 0;
         for (int i = 0; i < burns.size(); i++) {
-            int length = burns.get(i).seconds();
-            lengths.add(length);
+            int out = lit + burns.get(i).seconds();
+            spells.add(new Spell(Rational.of(lit), Rational.of(out)));
             if (i + 1 < burns.size()) {
                 int pause = between(burns.get(i).off(), burns.get(i + 1).on());
                 if (pause == 0) {
                     throw new IllegalArgumentException(
                             "burns that touch at " + burns.get(i).off() + " are one burn");
                 }
-                span += length + pause;
-                on += length;
+                lit = out + pause;
+            } else if (out > DAY) {
+                throw new IllegalArgumentException("burns out of order, or over more than a day: from "
+                        + burns.get(0).on() + " to " + burns.get(i).off());
             }
         }
-        int last = lengths.get(lengths.size() - 1);
-        if (span + last > DAY) {
-            throw new IllegalArgumentException("burns out of order, or over more than a day: from "
-                    + burns.get(0).on() + " to " + burns.get(burns.size() - 1).off());
+        return watched(spells);
+    }
+
+    /**
+     * What a row of burns comes to, by a watch that goes on.
+     *
+     * @param spells two or more, in the order they happened, each after the one before
+     * @throws IllegalArgumentException for fewer than two
+     */
+    public static Worked watched(List<Spell> spells) {
+        if (spells.size() < 2) {
+            throw new IllegalArgumentException(
+                    spells.size() + " burn; expected two or more, as a cycle ends where the next burn begins");
         }
-        int shortest = lengths.stream().mapToInt(Integer::intValue).min().orElseThrow();
+        List<Rational> lengths =
+                spells.stream().map(spell -> spell.out().minus(spell.lit())).toList();
+        Spell last = spells.get(spells.size() - 1);
+        Rational span = last.lit().minus(spells.get(0).lit());
+        Rational on = lengths.subList(0, lengths.size() - 1).stream().reduce(Rational.ZERO, Rational::plus);
+        Rational shortest = lengths.stream().min(Rational::compareTo).orElseThrow();
         return Working.on(Basis.CALCULATED)
-                .let("n", "burns", Rational.of(burns.size()), "")
+                .let("n", "burns", Rational.of(spells.size()), "")
                 .let("span", "first start to last start", Quantity.of(span, SECOND), SECOND)
                 .let("on", "burning time in it", Quantity.of(on, SECOND), SECOND)
-                .let("last", "the last burn", Quantity.of(last, SECOND), SECOND)
+                .let("last", "the last burn", Quantity.of(last.out().minus(last.lit()), SECOND), SECOND)
                 .let("least", "the shortest burn", Quantity.of(shortest, SECOND), SECOND)
                 .constant("hour", "seconds-an-hour")
                 .constant("sixty", "minutes-an-hour")

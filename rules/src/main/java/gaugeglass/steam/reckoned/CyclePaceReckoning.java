@@ -9,8 +9,8 @@ import gaugeglass.engine.vocabulary.Seen;
 import gaugeglass.engine.vocabulary.Stage;
 import gaugeglass.steam.observed.Burns.BurnTimes;
 import gaugeglass.steam.reckon.Cycling;
-import gaugeglass.steam.reckon.Cycling.Pace;
 import gaugeglass.steam.reckon.Cycling.Spell;
+import gaugeglass.steam.reckon.Worked;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -69,7 +69,7 @@ public final class CyclePaceReckoning implements Reckoning {
                 throw seen.another(BURN, "two of them overlap");
             }
         }
-        Pace pace = Cycling.pace(spells);
-        return List.of(new CyclePace(pace.mean(), pace.often()));
+        Worked sheet = Cycling.watched(spells);
+        return List.of(new CyclePace(sheet.quantity(Cycling.MEAN), sheet.quantity(Cycling.PER_HOUR_LINE)));
     }
 }

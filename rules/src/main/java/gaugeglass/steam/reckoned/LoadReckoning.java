@@ -24,7 +24,6 @@ import gaugeglass.steam.reckon.Radiator;
 import gaugeglass.steam.reckoned.GrossOutputReckoning.GrossOutput;
 import gaugeglass.steam.reckoned.MeasuredInputs.InputOfPlate;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What the radiators ask for, and the boiler's gross output as a share of that: by its plate, and as it is fired today.
@@ -158,7 +157,7 @@ public final class LoadReckoning {
         }
 
         private static Radiator wall(WallSections row) {
-            String mark = row.size().name().replace("SIZE_", "").toUpperCase(Locale.ROOT);
+            String mark = row.size().name().replace("SIZE_", "");
             return new Radiator.Wall(Rational.of(row.sections()), mark);
         }
 

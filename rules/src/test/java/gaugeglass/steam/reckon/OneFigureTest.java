@@ -57,9 +57,10 @@ class OneFigureTest {
             clock.add(new Cycling.Burn(LocalTime.ofSecondOfDay(burn[0]), LocalTime.ofSecondOfDay(burn[1])));
             watch.add(new Cycling.Spell(Rational.of(burn[0]), Rational.of(burn[1])));
         }
-        Worked sheet = Cycling.of(clock);
-        assertThat(Cycling.pace(watch))
-                .isEqualTo(new Cycling.Pace(sheet.quantity(Cycling.MEAN), sheet.quantity(Cycling.PER_HOUR_LINE)));
+        Worked byClock = Cycling.of(clock);
+        Worked byWatch = Cycling.watched(watch);
+        assertThat(byWatch.quantity(Cycling.MEAN)).isEqualTo(byClock.quantity(Cycling.MEAN));
+        assertThat(byWatch.quantity(Cycling.PER_HOUR_LINE)).isEqualTo(byClock.quantity(Cycling.PER_HOUR_LINE));
     }
 
     /** The figure itself is a limit, as codes differ; as delivered it is North Carolina's, like the sheet's. */
